@@ -1,0 +1,62 @@
+using Clampwise.Theory;
+
+namespace Clampwise.Fretboard;
+
+/// <summary>The wording of every fault and refusal that this layer reports.</summary>
+internal static class FretboardWords
+{
+    public static Fault ExpectedStrings(string found, int column) =>
+        new($"expected strings such as 2-4, 1,3,5 or full, found '{found}'", column + 1);
+
+    public static Fault NoSuchString(int number, int stringCount, int column) =>
+        new($"there is no string {number}: strings are numbered 1, the highest, to {stringCount}", column + 1);
+
+    public static Fault ExpectedClamp(string found) =>
+        new($"expected a clamp such as 2-4@2 or full@1, found {(found.Length == 0 ? "nothing" : $"'{found}'")}", 1);
+
+    public static Fault ExpectedFret(string found, int column) =>
+        new($"expected the clamp's fret, 1 to {Fret.Last}, found {(found.Length == 0 ? "nothing" : $"'{found}'")}", column + 1);
+
+    public static Fault TwoHomes(int column) => new("only one clamp can be the home clamp: mark one of them with *", column + 1);
+
+    public static Fault ExpectedTuning(string text, Fault pitchFault) =>
+        new($"no tuning is called '{text.Trim()}', and it does not read as pitches such as D2 A2 D3 G3 A3 D4: {pitchFault.Message}", pitchFault.Column);
+
+    public static Fault StringCountOutOfRange(int count) =>
+        new($"a tuning has {Tuning.FewestStrings} to {StringNumber.Most} strings, found {count}");
+
+    public static Fault StringOutOfOrder(StringNumber number, Pitch pitch, Pitch before) =>
+        new($"string {number} at {pitch} is lower than string {number.Number + 1} at {before}: give pitches from the lowest string to the highest");
+
+    public static Fault TuningTooHigh(Pitch pitch) => new($"the tuning moves out of range: {pitch} leaves no room for {Fret.Last} frets above it, or none below");
+
+    public static Fault ClampHoldsNothing(Clamp clamp) => new($"the clamp at fret {clamp.Fret} holds no string: name at least one");
+
+    public static Fault ClampAtNut(Clamp clamp) => new($"clamp {clamp} sits at the nut: a clamp goes at fret 1 or above");
+
+    public static Fault ClampsOverlap(Clamp one, Clamp other, StringSet shared) =>
+        new($"clamps {one} and {other} both hold string {shared} at fret {one.Fret}: give them different strings or frets");
+
+    public static Fault PartialBehindFull(Clamp partial, Clamp full) =>
+        new($"clamp {partial} lies behind {full}, which stops every string: put the partial clamp above fret {full.Fret}");
+
+    public static Fault HomeNotAmongClamps(Clamp home) => new($"the home clamp {home} is not among the clamps");
+
+    public static Fault WrongStringCount(int found, int expected) =>
+        new($"expected {expected} strings, lowest first, found {found}", 1);
+
+    public static Fault ExpectedStop(string found, StringNumber number, bool isFromHome) =>
+        new($"string {number}: expected x, 0 or a fret{(isFromHome ? ", = beside the clamp or a negative fret behind it" : "")}, found '{found}'", 1);
+
+    public static Fault FretOffNeck(string found, StringNumber number, Fret countedFrom) =>
+        new($"string {number}: fret {found}{(countedFrom > Fret.Nut ? $" from the clamp at {countedFrom}" : "")} is off the neck, which has frets 1 to {Fret.Last}", 1);
+
+    public static Fault FingerAtOrBehindGround(StringNumber number, Fret finger, Fret ground) =>
+        new($"string {number} is held by the clamp at {ground}: a finger at fret {finger} changes nothing, use a fret above {ground} or 0");
+
+    public static Fault FingerBehindClamp(StringNumber number, Fret finger, Clamp clamp) =>
+        new($"string {number}: a finger at fret {finger} would reach behind clamp {clamp}, which is very awkward: ask for it with --behind, or use fret {clamp.Fret} or above");
+
+    public static Fault FrettingForOtherStrings(int found, int expected) =>
+        new($"the fretting is for {found} strings, the setup has {expected}");
+}

@@ -1,0 +1,121 @@
+using System.Collections.Immutable;
+using Clampwise.Theory;
+
+namespace Clampwise.Fretboard;
+
+/// <summary>
+/// A tuning with its clamps and the home clamp, the one that shape names and fret numbers are counted from. Clamps are kept in
+/// order of fret, so that the order of writing makes no difference.
+/// </summary>
+public sealed class Setup : IEquatable<Setup>
+{
+    private readonly ImmutableArray<Fret> _grounds;
+
+    private Setup(Tuning tuning, ImmutableArray<Clamp> clamps, Clamp? home)
+    {
+        Tuning = tuning;
+        Clamps = clamps;
+        Home = home;
+        _grounds = [.. tuning.Strings.Select(number => clamps.Where(clamp => clamp.Strings.Contains(number)).Select(clamp => clamp.Fret).DefaultIfEmpty(Fret.Nut).Max())];
+    }
+
+    /// <summary>The open pitches from the nut.</summary>
+    public Tuning Tuning { get; }
+
+    /// <summary>The clamps, the lowest fret first.</summary>
+    public ImmutableArray<Clamp> Clamps { get; }
+
+    /// <summary>The home clamp; null if there is no clamp, and then the nut is home.</summary>
+    public Clamp? Home { get; }
+
+    /// <summary>The fret of the home clamp, or the nut.</summary>
+    public Fret HomeFret => Home?.Fret ?? Fret.Nut;
+
+    /// <summary>How many strings there are.</summary>
+    public int StringCount => Tuning.StringCount;
+
+    /// <summary>The strings, lowest in pitch first.</summary>
+    public IEnumerable<StringNumber> Strings => Tuning.Strings;
+
+    /// <summary>Clamps that hold no string by themselves, because higher clamps hold all of theirs.</summary>
+    public IEnumerable<Clamp> IdleClamps => Clamps.Where(clamp => !clamp.Strings.Strings.Any(number => Ground(number) == clamp.Fret));
+
+    /// <summary>A setup without clamps.</summary>
+    public static Setup Open(Tuning tuning) => new(tuning, [], null);
+
+    /// <summary>
+    /// A setup of a tuning and clamps. Refused: strings that don't exist, frets beyond the neck, a partial clamp behind a full one,
+    /// two clamps on one fret that overlap, a home clamp that is not among the clamps.
+    /// </summary>
+    /// <param name="tuning">The tuning.</param>
+    /// <param name="clamps">The clamps in the order of writing.</param>
+    /// <param name="home">The home clamp; without one it is the last partial clamp written, else the last clamp.</param>
+    public static Result<Setup> Create(Tuning tuning, IEnumerable<Clamp> clamps, Clamp? home = null)
+    {
+        ImmutableArray<Clamp> written = [.. clamps];
+        if (ClampRules.FirstFault(tuning, written) is { } fault)
+        {
+            return fault;
+        }
+
+        home ??= written.LastOrDefault(clamp => !clamp.IsFull) ?? written.LastOrDefault();
+        return home is null || written.Contains(home)
+            ? new Setup(tuning, [.. written.OrderBy(clamp => clamp.Fret).ThenBy(clamp => clamp.Strings.ToString(), StringComparer.Ordinal)], home)
+            : FretboardWords.HomeNotAmongClamps(home);
+    }
+
+    /// <summary>Where a string is stopped when no finger is on it: the highest clamp that holds it, else the nut.</summary>
+    public Fret Ground(StringNumber number) => _grounds[number.IndexAmong(StringCount)];
+
+    /// <summary>The ground of the string at a place in the list from the lowest string (0) to the highest.</summary>
+    public Fret GroundAt(int index) => _grounds[index];
+
+    /// <summary>The pitch of a string that rings from its ground.</summary>
+    public Pitch GroundPitch(StringNumber number) => Tuning[number] + Ground(number).Number;
+
+    /// <summary>The open strings of the setup, lowest first: what rings with no finger down.</summary>
+    public ImmutableArray<Pitch> GroundPitches => [.. Strings.Select(GroundPitch)];
+
+    /// <summary>True if a clamp holds the string.</summary>
+    public bool IsHeld(StringNumber number) => Ground(number) > Fret.Nut;
+
+    /// <summary>The lowest clamp above the string's ground that a finger at this fret would lie beside or behind, or null.</summary>
+    public Clamp? ClampInTheWay(StringNumber number, Fret finger) =>
+        Clamps.Where(clamp => clamp.Fret > Ground(number) && clamp.Fret >= finger).MinBy(clamp => clamp.Fret);
+
+    /// <summary>
+    /// The rig without the full capo beneath it, everything above moved down by as much: two setups with the same rig have the same
+    /// shapes, and only their sounding names differ.
+    /// </summary>
+    public Setup Rig
+    {
+        get
+        {
+            Clamp? full = Clamps.LastOrDefault(clamp => clamp.IsFull);
+            if (full is null)
+            {
+                return this;
+            }
+
+            Clamp Lowered(Clamp clamp) => clamp with { Fret = Fret.Of(clamp.Fret - full.Fret) };
+            Clamp[] above = [.. Clamps.Where(clamp => clamp.Fret > full.Fret)];
+            Clamp? home = Home is { } own && own.Fret > full.Fret ? Lowered(own) : null;
+            return Create(Tuning, above.Select(Lowered), home).Value;
+        }
+    }
+
+    /// <summary>Reads setup text, such as <c>standard + full@1 + 1-5@3</c>.</summary>
+    public static Result<Setup> Parse(string text) => SetupText.Parse(text);
+
+    /// <inheritdoc/>
+    public bool Equals(Setup? other) => other is not null && Tuning.Equals(other.Tuning) && Clamps.SequenceEqual(other.Clamps) && Home == other.Home;
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => Equals(obj as Setup);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Clamps.Aggregate(HashCode.Combine(Tuning, Home), HashCode.Combine);
+
+    /// <summary>Setup text that reads back as this setup.</summary>
+    public override string ToString() => SetupText.Print(this);
+}

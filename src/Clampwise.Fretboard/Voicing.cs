@@ -1,0 +1,101 @@
+using System.Collections.Immutable;
+using Clampwise.Theory;
+
+namespace Clampwise.Fretboard;
+
+/// <summary>A fretting in a setup, with its sounding pitches and its two names. Made only of frettings that the clamps allow.</summary>
+public sealed class Voicing : IEquatable<Voicing>
+{
+    private readonly Lazy<Sonority> _sounding;
+    private readonly Lazy<Sonority> _shape;
+
+    private Voicing(Setup setup, Fretting fretting)
+    {
+        Setup = setup;
+        Fretting = fretting;
+        Strings = [.. setup.Strings.Select(number => Sound(setup, number, fretting[number]))];
+        Pitches = [.. Strings.Where(s => s.Pitch is not null).Select(s => s.Pitch!.Value)];
+        _sounding = new Lazy<Sonority>(() => Sonority.Read(Pitches.AsSpan()));
+        _shape = new Lazy<Sonority>(() => Sonority.Read([.. Pitches.Select(pitch => pitch - setup.HomeFret.Number)]));
+    }
+
+    /// <summary>The setup that it is played in.</summary>
+    public Setup Setup { get; }
+
+    /// <summary>What the hand does.</summary>
+    public Fretting Fretting { get; }
+
+    /// <summary>Every string, lowest first.</summary>
+    public ImmutableArray<SoundingString> Strings { get; }
+
+    /// <summary>The sounding pitches, lowest string first; a clamp can make a lower string sound above a higher one.</summary>
+    public ImmutableArray<Pitch> Pitches { get; }
+
+    /// <summary>How it reads at concert pitch.</summary>
+    public Sonority Sounding => _sounding.Value;
+
+    /// <summary>How it reads counted from the home clamp.</summary>
+    public Sonority Shape => _shape.Value;
+
+    /// <summary>The name at concert pitch.</summary>
+    public string SoundingName => Sounding.Name;
+
+    /// <summary>The name counted from the home clamp.</summary>
+    public string ShapeName => Shape.Name;
+
+    /// <summary>
+    /// A voicing, or the reason why the clamps refuse it: a finger at or behind the ground of a held string, or, unless asked for,
+    /// a finger behind a clamp that leaves the string free.
+    /// </summary>
+    public static Result<Voicing> Create(Setup setup, Fretting fretting, bool allowBehindClamp = false)
+    {
+        if (fretting.StringCount != setup.StringCount)
+        {
+            return FretboardWords.FrettingForOtherStrings(fretting.StringCount, setup.StringCount);
+        }
+
+        return setup.Strings.Select(number => FaultOf(setup, number, fretting[number], allowBehindClamp)).FirstOrDefault(fault => fault is not null) is { } first
+            ? first
+            : new Voicing(setup, fretting);
+    }
+
+    /// <summary>Reads fretting text in a setup.</summary>
+    public static Result<Voicing> Parse(Setup setup, string fretting, bool allowBehindClamp = false) =>
+        Fretting.Parse(fretting, setup).Then(read => Create(setup, read, allowBehindClamp));
+
+    /// <inheritdoc/>
+    public bool Equals(Voicing? other) => other is not null && Fretting == other.Fretting && Setup.Equals(other.Setup);
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => Equals(obj as Voicing);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(Setup, Fretting);
+
+    /// <inheritdoc/>
+    public override string ToString() => $"{Fretting} in {Setup}";
+
+    private static SoundingString Sound(Setup setup, StringNumber number, StringStop stop)
+    {
+        Fret ground = setup.Ground(number);
+        Pitch? pitch = stop.IsMuted ? null : setup.Tuning[number] + (stop.Finger ?? ground).Number;
+        return new SoundingString(number, stop, ground, pitch);
+    }
+
+    private static Fault? FaultOf(Setup setup, StringNumber number, StringStop stop, bool allowBehindClamp)
+    {
+        if (stop.Finger is not { } finger)
+        {
+            return null;
+        }
+
+        Fret ground = setup.Ground(number);
+        if (ground > Fret.Nut && finger <= ground)
+        {
+            return FretboardWords.FingerAtOrBehindGround(number, finger, ground);
+        }
+
+        bool isBehind = setup.ClampInTheWay(number, finger) is { } clamp && clamp.Fret > finger;
+        return isBehind && !allowBehindClamp ? FretboardWords.FingerBehindClamp(number, finger, setup.ClampInTheWay(number, finger)!) : null;
+    }
+}

@@ -1,0 +1,27 @@
+namespace Clampwise.Fretboard;
+
+/// <summary>Splits a text at white space and keeps where each word started.</summary>
+internal static class Words
+{
+    public static IEnumerable<(string Word, int Start)> Split(string text)
+    {
+        int start = 0;
+        while (start < text.Length)
+        {
+            if (char.IsWhiteSpace(text[start]))
+            {
+                start++;
+                continue;
+            }
+
+            int end = start;
+            while (end < text.Length && !char.IsWhiteSpace(text[end]))
+            {
+                end++;
+            }
+
+            yield return (text[start..end], start);
+            start = end;
+        }
+    }
+}
