@@ -1,0 +1,52 @@
+using System.CommandLine;
+
+namespace Clampwise.Commands;
+
+/// <summary>All commands of the program, and how one command line is carried out.</summary>
+internal static class CommandTree
+{
+    /// <summary>Carries out one command line and gives the exit code.</summary>
+    public static int Run(string[] args, Surroundings around)
+    {
+        ParseResult parsed = Build(around).Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
+        if (parsed.Errors.Count > 0)
+        {
+            string words = parsed.Errors[0].Message.TrimEnd('.').ReplaceLineEndings(" ");
+            around.Error.WriteLine($"clampwise: {words} (see clampwise {HelpOf(parsed)}--help)");
+            return ExitCode.BadInput;
+        }
+
+        try
+        {
+            return parsed.Invoke(new InvocationConfiguration { Output = around.Out, Error = around.Error, EnableDefaultExceptionHandler = false });
+        }
+        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
+        {
+            around.Error.WriteLine($"clampwise: {trouble.Message.ReplaceLineEndings(" ")}");
+            return ExitCode.Trouble;
+        }
+    }
+
+    private static RootCommand Build(Surroundings around)
+    {
+        var root = new RootCommand("Practice drill and ear-training game for guitarists who play with partial capos.");
+        root.Add(NameCommand.Build(around));
+        root.SetAction(parsed => around.IsTerminal ? Explore(around) : ShowHelp(root, around));
+        return root;
+    }
+
+    private static int Explore(Surroundings around)
+    {
+        var glyphs = Look.GlyphSet.For(around.Variable);
+        var shell = new Screens.Shell(Look.Theme.For(around.Variable), glyphs);
+        shell.Open(new Screens.ExplorerPage(shell, glyphs, Fretboard.Setup.Parse("standard + 2-4@2").Value));
+        Screens.TerminalHost.Run(shell);
+        return ExitCode.Good;
+    }
+
+    private static int ShowHelp(RootCommand root, Surroundings around) =>
+        root.Parse("--help").Invoke(new InvocationConfiguration { Output = around.Out, Error = around.Error });
+
+    private static string HelpOf(ParseResult parsed) =>
+        parsed.CommandResult.Command is RootCommand ? "" : $"{parsed.CommandResult.Command.Name} ";
+}

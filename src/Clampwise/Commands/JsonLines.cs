@@ -1,0 +1,27 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using System.Text.Json.Serialization.Metadata;
+
+namespace Clampwise.Commands;
+
+/// <summary>Prints results as JSON, one object a line.</summary>
+internal static class JsonLines
+{
+    // Sharps and accented words stay readable: the output is no part of a web page.
+    private static readonly JsonContext s_context = new(new JsonSerializerOptions
+    {
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
+        Converters = { new JsonStringEnumConverter<StringState>(JsonNamingPolicy.CamelCase) },
+    });
+
+    /// <summary>Prints one object.</summary>
+    public static void Print<T>(TextWriter to, T row) where T : notnull =>
+        to.WriteLine(JsonSerializer.Serialize(row, (JsonTypeInfo<T>)s_context.GetTypeInfo(typeof(T))!));
+}
+
+/// <summary>The shapes of JSON that the commands print.</summary>
+[JsonSerializable(typeof(NamedVoicingRow))]
+[JsonSerializable(typeof(BadLineRow))]
+internal sealed partial class JsonContext : JsonSerializerContext;

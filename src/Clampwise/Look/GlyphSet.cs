@@ -1,0 +1,54 @@
+namespace Clampwise.Look;
+
+/// <summary>The characters that drawings are made of; each takes one column.</summary>
+/// <param name="Free">A string that rings from the nut.</param>
+/// <param name="Held">A string that rings from a clamp.</param>
+/// <param name="Muted">A muted string.</param>
+/// <param name="Finger">A finger.</param>
+/// <param name="Nut">The nut.</param>
+/// <param name="Clamp">A clamp, over each string that it holds.</param>
+/// <param name="Sounding">A length of string that sounds.</param>
+/// <param name="Silent">A length of string that does not.</param>
+/// <param name="SoundingWire">A fret wire under a sounding length.</param>
+/// <param name="SilentWire">A fret wire under a silent length.</param>
+/// <param name="Differs">Points at a string.</param>
+/// <param name="Rule">A ruled line.</param>
+/// <param name="Full">The filled part of a bar.</param>
+/// <param name="Blank">The open part of a bar.</param>
+internal sealed record GlyphSet(
+    char Free,
+    char Held,
+    char Muted,
+    char Finger,
+    char Nut,
+    char Clamp,
+    char Sounding,
+    char Silent,
+    char SoundingWire,
+    char SilentWire,
+    char Differs,
+    char Rule,
+    char Full,
+    char Blank)
+{
+    private static readonly string[] s_localeVariables = ["LC_ALL", "LC_CTYPE", "LANG"];
+
+    /// <summary>For terminals that speak UTF-8.</summary>
+    public static GlyphSet Unicode { get; } = new('○', '◆', '×', '●', '║', '█', '─', '·', '┼', '│', '◄', '─', '█', '░');
+
+    /// <summary>For all others.</summary>
+    public static GlyphSet Ascii { get; } = new('o', 'H', 'x', '@', '|', '#', '-', '.', '+', ':', '<', '-', '#', '.');
+
+    /// <summary>The set that the locale of the environment can show: LC_ALL, else LC_CTYPE, else LANG (POSIX), must name UTF-8.</summary>
+    public static GlyphSet For(Func<string, string?> variable)
+    {
+        if (OperatingSystem.IsWindows())
+        {
+            return Unicode;
+        }
+
+        string? locale = s_localeVariables.Select(variable).FirstOrDefault(value => !string.IsNullOrEmpty(value));
+        bool isUtf8 = locale is not null && locale.Replace("-", "", StringComparison.Ordinal).Contains("utf8", StringComparison.OrdinalIgnoreCase);
+        return isUtf8 && variable("TERM") != "dumb" ? Unicode : Ascii;
+    }
+}

@@ -1,0 +1,47 @@
+using Clampwise.Look;
+using Terminal.Gui.Input;
+
+namespace Clampwise.Screens;
+
+/// <summary>
+/// One screen of the program: lines for a size, and what keys do. It knows nothing of the terminal, so that a test can press keys
+/// and read lines.
+/// </summary>
+internal abstract class Page
+{
+    /// <summary>What stands at the top left.</summary>
+    public abstract string Title { get; }
+
+    /// <summary>What stands at the top right.</summary>
+    public virtual string Corner => "";
+
+    /// <summary>The keys that work now, for the bottom line: the most needed first, since a narrow terminal cuts the last ones.</summary>
+    public abstract IReadOnlyList<(string Key, string Does)> Keys { get; }
+
+    /// <summary>What help says about the screen, a paragraph each.</summary>
+    public abstract IReadOnlyList<string> Help { get; }
+
+    /// <summary>True while typed characters go into an entry of the page, so that letters are no commands.</summary>
+    public virtual bool IsTyping => false;
+
+    /// <summary>The lines between top and bottom.</summary>
+    /// <param name="width">Columns to use.</param>
+    /// <param name="height">Rows to use; what lies beyond is not seen.</param>
+    public abstract IReadOnlyList<Line> Draw(int width, int height);
+
+    /// <summary>A key was pressed. True if it meant something here.</summary>
+    public abstract bool Press(Key key);
+
+    /// <summary>Time went by. True if the page looks different now.</summary>
+    public virtual bool Tick() => false;
+
+    /// <summary>The terminal window lost or regained the player's attention.</summary>
+    public virtual void Attend(bool isAttending)
+    {
+    }
+
+    /// <summary>The page goes away for good.</summary>
+    public virtual void Leave()
+    {
+    }
+}

@@ -1,0 +1,176 @@
+using Clampwise.Look;
+using Terminal.Gui.Input;
+using Terminal.Gui.Views;
+using Line = Clampwise.Look.Line;
+
+namespace Clampwise.Screens;
+
+/// <summary>The frame around all pages: title line, page, key line; the pages lie on a pile, the last one in front.</summary>
+internal sealed class Shell : Runnable
+{
+    /// <summary>Below this the frame says that there is too little room.</summary>
+    public const int NarrowestWidth = 60;
+
+    /// <summary>Below this the frame says that there is too little room.</summary>
+    public const int LowestHeight = 20;
+
+    private const int WidestPage = 100;
+    private static readonly TimeSpan s_tick = TimeSpan.FromMilliseconds(250);
+    private readonly GlyphSet _glyphs;
+    private readonly Canvas _canvas;
+    private readonly Stack<Page> _pages = new();
+    private object? _timer;
+
+    /// <summary>A frame with nothing in it yet.</summary>
+    public Shell(Theme theme, GlyphSet glyphs)
+    {
+        _glyphs = glyphs;
+        _canvas = new Canvas(theme, Compose);
+        BorderStyle = Terminal.Gui.Drawing.LineStyle.None;
+        Add(_canvas);
+    }
+
+    /// <summary>The page in front.</summary>
+    public Page Front => _pages.Peek();
+
+    /// <summary>Puts a page in front.</summary>
+    public void Open(Page page)
+    {
+        _pages.Push(page);
+        _canvas.SetNeedsDraw();
+    }
+
+    /// <summary>Takes the page in front away; with the last one the program ends.</summary>
+    public void Close()
+    {
+        _pages.Pop().Leave();
+        if (_pages.Count == 0)
+        {
+            RequestStop();
+            return;
+        }
+
+        _canvas.SetNeedsDraw();
+    }
+
+    /// <summary>Puts another page in the place of the one in front.</summary>
+    public void Replace(Page page)
+    {
+        _pages.Pop().Leave();
+        Open(page);
+    }
+
+    /// <summary>Lets every page go, so that nothing plays on and every session is put down.</summary>
+    public void CloseAll()
+    {
+        while (_pages.TryPop(out Page? page))
+        {
+            page.Leave();
+        }
+
+        RequestStop();
+    }
+
+    /// <summary>Draws anew after something changed outside the keys, such as a sound that ended.</summary>
+    public void Refresh() => _canvas.SetNeedsDraw();
+
+    /// <inheritdoc/>
+    protected override void OnIsRunningChanged(bool newIsRunning)
+    {
+        base.OnIsRunningChanged(newIsRunning);
+        if (newIsRunning)
+        {
+            _timer = App?.AddTimeout(s_tick, Tick);
+        }
+        else if (_timer is not null)
+        {
+            App?.RemoveTimeout(_timer);
+            _timer = null;
+        }
+    }
+
+    /// <inheritdoc/>
+    protected override bool OnKeyDown(Key key)
+    {
+        if (_pages.Count == 0)
+        {
+            return true;
+        }
+
+        if (key == Key.C.WithCtrl)
+        {
+            CloseAll();
+            return true;
+        }
+
+        bool asksForHelp = key == Key.F1 || (key.AsRune.Value == '?' && !Front.IsTyping);
+        if (asksForHelp && Front is not HelpPage)
+        {
+            Open(new HelpPage(this, Front));
+        }
+        else
+        {
+            Front.Press(key);
+        }
+
+        _canvas.SetNeedsDraw();
+        // Every key is ours: an arrow must not move the focus, nor Esc end the program.
+        return true;
+    }
+
+    private bool Tick()
+    {
+        if (_pages.Count > 0 && Front.Tick())
+        {
+            _canvas.SetNeedsDraw();
+        }
+
+        return true;
+    }
+
+    private List<Line> Compose(int width, int height)
+    {
+        if (_pages.Count == 0)
+        {
+            return [];
+        }
+
+        if (width < NarrowestWidth || height < LowestHeight)
+        {
+            return [Line.Of($"{width}x{height} is too small."), Line.Of($"Clampwise needs {NarrowestWidth}x{LowestHeight}."), Line.Of("Make the window larger."), Line.Of("Nothing is lost.")];
+        }
+
+        int column = Math.Min(width, WidestPage);
+        int margin = (width - column) / 2;
+        int rows = height - 3;
+        var lines = new List<Line> { TitleLine(column), Line.Of(new string(_glyphs.Rule, column), Tone.Quiet) };
+        lines.AddRange(Front.Draw(column, rows).Take(rows));
+        lines.AddRange(Enumerable.Repeat(Line.Empty, height - 1 - lines.Count));
+        lines.Add(KeyLine(column));
+        return [.. lines.Select(line => line.Indent(margin))];
+    }
+
+    private Line TitleLine(int width)
+    {
+        Line left = Line.Of(new Run(" Clampwise", Tone.Strong), new Run($"  {Front.Title}", Tone.Plain));
+        string corner = $"{Front.Corner} ";
+        return left.PadTo(width - corner.Length).And(corner, Tone.Strong);
+    }
+
+    private Line KeyLine(int width)
+    {
+        Line line = Line.Of(" ");
+        foreach ((string key, string does) in Front.Keys)
+        {
+            Line next = line.And(key, Tone.Key).And($" {does}  ", Tone.Quiet);
+            if (next.Width - 2 > width)
+            {
+                break;
+            }
+
+            line = next;
+        }
+
+        return line;
+    }
+}

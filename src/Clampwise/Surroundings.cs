@@ -1,0 +1,26 @@
+namespace Clampwise;
+
+/// <summary>Everything outside the program that a command may touch, passed in so that tests can stand in for it.</summary>
+/// <param name="In">Standard input.</param>
+/// <param name="Out">Standard output.</param>
+/// <param name="Error">Standard error.</param>
+/// <param name="IsTerminal">True if both standard input and standard output are a terminal.</param>
+/// <param name="Time">Clock and local time zone.</param>
+/// <param name="Variable">Reads an environment variable; null if it is not set.</param>
+internal sealed record Surroundings(
+    TextReader In,
+    TextWriter Out,
+    TextWriter Error,
+    bool IsTerminal,
+    TimeProvider Time,
+    Func<string, string?> Variable)
+{
+    /// <summary>The real ones of this process.</summary>
+    public static Surroundings OfThisProcess() => new(
+        Console.In,
+        Console.Out,
+        Console.Error,
+        !Console.IsInputRedirected && !Console.IsOutputRedirected,
+        TimeProvider.System,
+        Environment.GetEnvironmentVariable);
+}
