@@ -15,6 +15,7 @@ internal sealed class Shell : Runnable
     public const int LowestHeight = 20;
 
     private const int WidestPage = 100;
+    private const int SideMargin = 1;
     private static readonly TimeSpan s_tick = TimeSpan.FromMilliseconds(250);
     private readonly GlyphSet _glyphs;
     private readonly Canvas _canvas;
@@ -144,7 +145,7 @@ internal sealed class Shell : Runnable
         int margin = (width - column) / 2;
         int rows = height - 3;
         var lines = new List<Line> { TitleLine(column), Line.Of(new string(_glyphs.Rule, column), Tone.Quiet) };
-        lines.AddRange(Front.Draw(column, rows).Take(rows));
+        lines.AddRange(Front.Draw(column - (2 * SideMargin), rows).Take(rows).Select(line => line.Indent(SideMargin)));
         lines.AddRange(Enumerable.Repeat(Line.Empty, height - 1 - lines.Count));
         lines.Add(KeyLine(column));
         return [.. lines.Select(line => line.Indent(margin))];

@@ -1,0 +1,89 @@
+using System.Reflection;
+using System.Xml.Linq;
+
+namespace Clampwise.Tests;
+
+/// <summary>Holds the house of DEVELOPERS.md: dependencies run one way, and each room takes in only what belongs there.</summary>
+public class ArchitectureTests
+{
+    // From the lowest room up; the words after each are the rooms that it may use.
+    private static readonly Dictionary<string, string[]> s_mayUse = new()
+    {
+        ["Clampwise.Theory"] = [],
+        ["Clampwise.Fretboard"] = ["Clampwise.Theory"],
+        ["Clampwise.Sound"] = ["Clampwise.Fretboard", "Clampwise.Theory"],
+        ["Clampwise.Listening"] = ["Clampwise.Fretboard", "Clampwise.Theory"],
+        ["Clampwise.Songs"] = ["Clampwise.Fretboard", "Clampwise.Theory"],
+        ["Clampwise.Practice"] = ["Clampwise.Songs", "Clampwise.Fretboard", "Clampwise.Theory"],
+        ["Clampwise.Charts"] = ["Clampwise.Practice", "Clampwise.Songs", "Clampwise.Fretboard", "Clampwise.Theory"],
+        ["Clampwise.Storage"] = ["Clampwise.Practice", "Clampwise.Songs", "Clampwise.Fretboard", "Clampwise.Theory"],
+        ["Clampwise"] =
+        [
+            "Clampwise.Storage", "Clampwise.Charts", "Clampwise.Practice", "Clampwise.Songs", "Clampwise.Listening", "Clampwise.Sound",
+            "Clampwise.Fretboard", "Clampwise.Theory",
+        ],
+    };
+
+    private static readonly Dictionary<string, string[]> s_packages = new()
+    {
+        ["Clampwise.Theory"] = [],
+        ["Clampwise.Fretboard"] = [],
+        ["Clampwise.Practice"] = ["MathNet.Numerics"],
+        ["Clampwise.Sound"] = ["NAudio.Core", "NAudio.Midi", "NAudio.Wasapi", "NAudio.WinMM"],
+        ["Clampwise.Storage"] = ["LiteDB", "Tomlyn"],
+        ["Clampwise"] = ["System.CommandLine", "Terminal.Gui"],
+    };
+
+    public static TheoryData<string> Rooms() => [.. Directory.GetDirectories(Path.Combine(Repository.Root, "src")).Select(folder => Path.GetFileName(folder))];
+
+    [Theory]
+    [MemberData(nameof(Rooms))]
+    public void A_room_refers_only_to_rooms_beneath_it(string room)
+    {
+        Assert.Contains(room, s_mayUse.Keys);
+        string[] references = [.. Items(room, "ProjectReference").Select(path => Path.GetFileNameWithoutExtension(path.Replace('\\', '/')))];
+        Assert.Empty(references.Except(s_mayUse[room]));
+    }
+
+    [Theory]
+    [MemberData(nameof(Rooms))]
+    public void A_room_takes_in_only_its_packages(string room) =>
+        Assert.Empty(Items(room, "PackageReference").Except(s_packages.GetValueOrDefault(room, [])));
+
+    [Theory]
+    [MemberData(nameof(Rooms))]
+    public void The_built_assembly_agrees_with_its_project(string room)
+    {
+        string name = room == "Clampwise" ? "clampwise" : room;
+        string[] references = [.. Assembly.Load(name).GetReferencedAssemblies().Select(reference => reference.Name!).Where(used => used.StartsWith("Clampwise", StringComparison.Ordinal))];
+        Assert.Empty(references.Except(s_mayUse[room]));
+    }
+
+    [Theory]
+    [InlineData("Clampwise.Theory")]
+    [InlineData("Clampwise.Fretboard")]
+    [InlineData("Clampwise.Practice")]
+    public void Public_types_of_the_core_have_no_setters_but_init(string room)
+    {
+        IEnumerable<string> mutable =
+            from type in Assembly.Load(room).GetExportedTypes()
+            from property in type.GetProperties(BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly)
+            where property.SetMethod is { IsPublic: true } setter && !IsInit(setter)
+            select $"{type.Name}.{property.Name}";
+        Assert.Empty(mutable);
+    }
+
+    [Fact]
+    public void The_top_of_the_repository_holds_only_what_the_house_names()
+    {
+        string[] allowed = ["README.md", "DEVELOPERS.md", "LICENSE", "src", "tests", "soundfonts-notes", "drills", "Practice.sln", "Directory.Build.props", "Directory.Build.targets", "Directory.Packages.props", "global.json", "artifacts", "TestResults", "BenchmarkDotNet.Artifacts"];
+        IEnumerable<string> found = Directory.EnumerateFileSystemEntries(Repository.Root).Select(path => Path.GetFileName(path)).Where(name => !name.StartsWith('.'));
+        Assert.Empty(found.Except(allowed));
+    }
+
+    private static bool IsInit(MethodInfo setter) =>
+        setter.ReturnParameter.GetRequiredCustomModifiers().Any(modifier => modifier.Name == "IsExternalInit");
+
+    private static IEnumerable<string> Items(string room, string kind) =>
+        XDocument.Parse(Repository.Read("src", room, $"{room}.csproj")).Descendants(kind).Select(item => item.Attribute("Include")!.Value);
+}

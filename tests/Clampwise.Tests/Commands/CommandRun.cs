@@ -1,0 +1,22 @@
+using Clampwise.Commands;
+using Microsoft.Extensions.Time.Testing;
+
+namespace Clampwise.Tests.Commands;
+
+/// <summary>One command line carried out inside the test process.</summary>
+internal sealed record CommandRun(int ExitCode, string Out, string Error)
+{
+    public static CommandRun Of(params string[] args) => WithInput("", args);
+
+    public static CommandRun WithInput(string input, params string[] args)
+    {
+        using var output = new StringWriter { NewLine = "\n" };
+        using var error = new StringWriter { NewLine = "\n" };
+        var around = new Surroundings(new StringReader(input), output, error, IsTerminal: false, new FakeTimeProvider(), _ => null);
+        int code = CommandTree.Run(args, around);
+        return new CommandRun(code, output.ToString(), error.ToString());
+    }
+
+    /// <summary>The lines of standard output.</summary>
+    public string[] Lines => Out.Split('\n', StringSplitOptions.RemoveEmptyEntries);
+}

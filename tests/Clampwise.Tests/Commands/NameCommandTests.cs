@@ -1,0 +1,63 @@
+using System.Text.Json;
+
+namespace Clampwise.Tests.Commands;
+
+public class NameCommandTests
+{
+    [Fact]
+    public void Json_has_names_readings_and_strings()
+    {
+        CommandRun run = CommandRun.Of("name", "2-4@2", "002220", "--json");
+        Assert.Equal("clampwise: fretting: string 4 is held by the clamp at 2: a finger at fret 2 changes nothing, use a fret above 2 or 0\n", run.Error);
+        Assert.Equal(2, run.ExitCode);
+
+        run = CommandRun.Of("name", "2-4@2", "x04600", "--json");
+        Assert.Equal(0, run.ExitCode);
+        JsonElement row = JsonDocument.Parse(run.Out).RootElement;
+        Assert.Equal("standard + 2-4@2", row.GetProperty("setup").GetString());
+        Assert.Equal("x04600", row.GetProperty("fretting").GetString());
+        Assert.Equal([null, 45, 54, 61, 61, 64], row.GetProperty("strings").EnumerateArray().Select(s => s.GetProperty("midi")).Select(m => m.ValueKind == JsonValueKind.Null ? (int?)null : m.GetInt32()));
+        Assert.Equal(["muted", "ringing", "fretted", "fretted", "ringing", "ringing"], row.GetProperty("strings").EnumerateArray().Select(s => s.GetProperty("state").GetString()));
+        Assert.Equal([6, 5, 4, 3, 2, 1], row.GetProperty("strings").EnumerateArray().Select(s => s.GetProperty("string").GetInt32()));
+    }
+
+    [Fact]
+    public void Many_from_standard_input_go_on_past_a_bad_one()
+    {
+        CommandRun run = CommandRun.WithInput("x04600\n\nx0x\n^ x 0 2 4 0 0\n", "name", "2-4@2", "-", "--json");
+        Assert.Equal(2, run.ExitCode);
+        Assert.Equal(3, run.Lines.Length);
+        JsonElement bad = JsonDocument.Parse(run.Lines[1]).RootElement;
+        Assert.Equal(3, bad.GetProperty("line").GetInt32());
+        Assert.Contains("expected 6 strings, lowest first, found 3", bad.GetProperty("error").GetString());
+        Assert.Equal(run.Lines[0], run.Lines[2]);
+        Assert.Equal("clampwise: 1 of 4 lines could not be read\n", run.Error);
+    }
+
+    [Theory]
+    [InlineData("2-9@2", "x04600", "there is no string 9")]
+    [InlineData("2-4@2", "x0460", "expected 6 strings, lowest first, found 5")]
+    [InlineData("2-4@25", "x04600", "expected the clamp's fret, 1 to 24")]
+    [InlineData("full@3 + 2-4@2", "000000", "put the partial clamp above fret 3")]
+    [InlineData("2-4@2", "1x0000", "would reach behind clamp 2-4@2")]
+    public void Bad_input_is_one_line_and_exit_code_2(string setup, string fretting, string words)
+    {
+        CommandRun run = CommandRun.Of("name", setup, fretting);
+        Assert.Equal(2, run.ExitCode);
+        Assert.Empty(run.Out);
+        Assert.Contains(words, run.Error);
+        Assert.Single(run.Error.Split('\n', StringSplitOptions.RemoveEmptyEntries));
+    }
+
+    [Fact]
+    public void A_finger_behind_the_clamp_is_allowed_when_asked_for() =>
+        Assert.Equal(0, CommandRun.Of("name", "2-4@2", "1x0000", "--behind").ExitCode);
+
+    [Fact]
+    public void Without_a_terminal_the_bare_command_prints_help()
+    {
+        CommandRun run = CommandRun.Of();
+        Assert.Equal(0, run.ExitCode);
+        Assert.Contains("Usage:", run.Out);
+    }
+}

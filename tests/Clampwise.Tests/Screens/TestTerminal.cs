@@ -1,0 +1,77 @@
+using System.Runtime.CompilerServices;
+using Clampwise.Look;
+using Clampwise.Screens;
+using Terminal.Gui.App;
+using Terminal.Gui.Input;
+using Terminal.Gui.Time;
+
+namespace Clampwise.Tests.Screens;
+
+/// <summary>A frame in a terminal of a given size that exists only in memory: keys go in, the screen comes out as text.</summary>
+internal sealed class TestTerminal : IDisposable
+{
+    private readonly IApplication _app;
+    private readonly SessionToken _session;
+
+    public TestTerminal(int columns, int rows, Theme? theme = null, GlyphSet? glyphs = null)
+    {
+        Glyphs = glyphs ?? GlyphSet.Unicode;
+        Shell = new Shell(theme ?? Theme.Plain, Glyphs);
+        _app = Application.Create(new VirtualTimeProvider());
+        _app.Init("ansi");
+        TerminalHost.UseOwnGround();
+        _app.Driver!.SetScreenSize(columns, rows);
+        _session = _app.Begin(Shell)!;
+    }
+
+    public Shell Shell { get; }
+
+    public GlyphSet Glyphs { get; }
+
+    /// <summary>The screen as text, without the spaces at the ends of its lines.</summary>
+    public string Screen
+    {
+        get
+        {
+            _app.LayoutAndDraw();
+            return string.Join('\n', _app.Driver!.ToString()!.Split('\n').Select(line => line.TrimEnd())).TrimEnd() + "\n";
+        }
+    }
+
+    /// <summary>The screen with its colours as escape sequences.</summary>
+    public string Colours
+    {
+        get
+        {
+            _app.LayoutAndDraw();
+            return _app.Driver!.ToAnsi();
+        }
+    }
+
+    [ModuleInitializer]
+    internal static void KeepOffTheRealTerminal() => Environment.SetEnvironmentVariable("DisableRealDriverIO", "1");
+
+    public TestTerminal Press(params Key[] keys)
+    {
+        foreach (Key key in keys)
+        {
+            _app.GetInputInjector().InjectKey(key);
+        }
+
+        return this;
+    }
+
+    public TestTerminal Type(string text) => Press([.. text.Select(sign => new Key(sign))]);
+
+    public TestTerminal Resize(int columns, int rows)
+    {
+        _app.Driver!.SetScreenSize(columns, rows);
+        return this;
+    }
+
+    public void Dispose()
+    {
+        _app.End(_session);
+        _app.Dispose();
+    }
+}
