@@ -24,4 +24,5 @@ internal static class JsonLines
 /// <summary>The shapes of JSON that the commands print.</summary>
 [JsonSerializable(typeof(NamedVoicingRow))]
 [JsonSerializable(typeof(BadLineRow))]
+[JsonSerializable(typeof(SetupRow))]
 internal sealed partial class JsonContext : JsonSerializerContext;

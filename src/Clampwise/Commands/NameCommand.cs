@@ -107,9 +107,9 @@ internal static class NameCommand
                 around.Out.WriteLine($"also read as   {string.Join(", ", others)}");
             }
 
-            foreach (SoundingString sounding in voicing.Strings.Reverse())
+            foreach (string line in VoicingWords.Lines(voicing).Reverse())
             {
-                around.Out.WriteLine($"string {sounding.Number}  {sounding.Stop}  {sounding.Pitch}");
+                around.Out.WriteLine(line);
             }
         }
     }

@@ -1,0 +1,53 @@
+using Clampwise.Fretboard;
+
+namespace Clampwise.Commands;
+
+/// <summary>A setup as printed by <c>setup --json</c>. Strings and pitches go from the lowest string to the highest.</summary>
+internal sealed record SetupRow(
+    string Setup,
+    int HomeFret,
+    string[] OpenStrings,
+    int[] Midi,
+    string SoundingName,
+    string ShapeName,
+    string Resemblance,
+    TuningMatchRow[] SameIntervals,
+    GroundRow[] Strings,
+    ClampRow[] Clamps,
+    string? Turned)
+{
+    public static SetupRow Of(SetupDescription description)
+    {
+        Setup setup = description.Setup;
+        return new SetupRow(
+            setup.ToString(),
+            setup.HomeFret.Number,
+            [.. setup.GroundPitches.Select(pitch => pitch.ToString())],
+            [.. setup.GroundPitches.Select(pitch => pitch.Midi)],
+            description.OpenStrings.SoundingName,
+            description.OpenStrings.ShapeName,
+            description.Resemblance,
+            [.. description.Matches.Select(match => new TuningMatchRow(match.Named.Name, match.SemitonesUp))],
+            [.. setup.Strings.Select(number => GroundRow.Of(setup, number))],
+            [.. setup.Clamps.Select(clamp => new ClampRow(clamp.ToString(), clamp.Fret.Number, [.. clamp.Strings.Strings.Select(s => s.Number)], clamp.IsFull, clamp == setup.Home, setup.IdleClamps.Contains(clamp)))],
+            description.Turned?.ToString());
+    }
+}
+
+/// <summary>A named tuning with the same intervals, and how far the open strings lie above it.</summary>
+internal sealed record TuningMatchRow(string Tuning, int SemitonesUp);
+
+/// <summary>One string of a setup: its pitch from the nut, its ground, and what it rings.</summary>
+internal sealed record GroundRow(int String, string Tuning, int Ground, bool Held, string Pitch, int Midi)
+{
+    public static GroundRow Of(Setup setup, StringNumber number) => new(
+        number.Number,
+        setup.Tuning[number].ToString(),
+        setup.Ground(number).Number,
+        setup.IsHeld(number),
+        setup.GroundPitch(number).ToString(),
+        setup.GroundPitch(number).Midi);
+}
+
+/// <summary>One clamp of a setup.</summary>
+internal sealed record ClampRow(string Clamp, int Fret, int[] Strings, bool Full, bool Home, bool Idle);
