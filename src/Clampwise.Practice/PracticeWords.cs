@@ -18,4 +18,9 @@ internal static class PracticeWords
 
     public static Fault BadDrillId(string found) =>
         new($"expected a drill id of lower-case letters, digits and single hyphens, such as open-a, found '{found}'");
+
+    public static Fault WrongWeightCount(int found) => new($"expected {FsrsWeights.Count} weights, found {found}");
+
+    public static Fault WeightOutOfRange(int index, double found, double lowest, double highest) =>
+        new($"weight w{index} must lie from {lowest} to {highest}, found {found}");
 }

@@ -50,4 +50,10 @@ public sealed record Attempt(
 
     /// <summary>From how many choices the answer was picked; 0 if it was given freely.</summary>
     public int Choices { get; init; }
+
+    /// <summary>The chord family of the voicing, such as <c>minor</c>: skill is counted for each direction and family.</summary>
+    public ChordFamily Family { get; init; }
+
+    /// <summary>The chance of a right answer, 0 to 1, as it was foreseen when the question was asked; null if nothing was.</summary>
+    public double? Foreseen { get; init; }
 }
