@@ -1,0 +1,68 @@
+using System.Collections.Immutable;
+
+namespace Clampwise.Practice;
+
+/// <summary>
+/// What the entries of a log mean together, whatever their order: each id once, what was undone left out, the latest overruling
+/// applied, in order of time.
+/// </summary>
+public static class LogReading
+{
+    /// <summary>The attempts that count, each with the grade that counts, the earliest first.</summary>
+    public static ImmutableArray<Attempt> Attempts(IEnumerable<LogEntry> entries)
+    {
+        Dictionary<EntryId, LogEntry> unique = Unique(entries);
+        var withdrawn = new HashSet<EntryId>();
+        var overruled = new Dictionary<EntryId, GradeOverruled>();
+        foreach (LogEntry entry in unique.Values)
+        {
+            if (entry is AttemptWithdrawn undone)
+            {
+                withdrawn.Add(undone.Attempt);
+            }
+            else if (entry is GradeOverruled change && (!overruled.TryGetValue(change.Attempt, out GradeOverruled? other) || IsLater(change, other)))
+            {
+                overruled[change.Attempt] = change;
+            }
+        }
+
+        return [.. InOrder(unique.Values.OfType<Attempt>().Where(attempt => !withdrawn.Contains(attempt.Id)))
+            .Select(attempt => overruled.TryGetValue(attempt.Id, out GradeOverruled? change) ? Overruled(attempt, change.Grade) : attempt)];
+    }
+
+    /// <summary>An attempt with another grade: missed counts as wrong, anything else as right.</summary>
+    public static Attempt Overruled(Attempt attempt, Grade grade) =>
+        attempt with { Grade = grade, IsCorrect = grade != Grade.Missed };
+
+    /// <summary>The weights that count, or null for the published defaults.</summary>
+    public static FsrsWeights? Weights(IEnumerable<LogEntry> entries)
+    {
+        WeightsChosen? latest = InOrder(Unique(entries.OfType<WeightsChosen>()).Values.Cast<WeightsChosen>()).LastOrDefault();
+        return latest is { Weights.IsDefaultOrEmpty: false } && FsrsWeights.Create(latest.Weights).TryGet(out FsrsWeights? weights, out _)
+            ? weights
+            : null;
+    }
+
+    /// <summary>True if one entry counts after another: by time, then by id.</summary>
+    internal static bool IsLater(LogEntry one, LogEntry other) => (one.At, one.Id).CompareTo((other.At, other.Id)) > 0;
+
+    private static IOrderedEnumerable<T> InOrder<T>(IEnumerable<T> entries) where T : LogEntry => entries.OrderBy(entry => entry.At).ThenBy(entry => entry.Id);
+
+    // Two entries of one id are one entry written twice. Should they differ all the same, the choice must not hang on their order.
+    private static Dictionary<EntryId, LogEntry> Unique(IEnumerable<LogEntry> entries)
+    {
+        var unique = new Dictionary<EntryId, LogEntry>();
+        foreach (LogEntry entry in entries)
+        {
+            if (!unique.TryAdd(entry.Id, entry) && unique[entry.Id] != entry && Comes(entry, unique[entry.Id]))
+            {
+                unique[entry.Id] = entry;
+            }
+        }
+
+        return unique;
+    }
+
+    private static bool Comes(LogEntry one, LogEntry other) =>
+        one.At != other.At ? one.At < other.At : string.CompareOrdinal(one.ToString(), other.ToString()) < 0;
+}

@@ -1,0 +1,73 @@
+using System.Numerics;
+
+namespace Clampwise.Practice;
+
+/// <summary>All that is known of how one item is remembered, folded from its attempts.</summary>
+/// <param name="Memory">The state of the memory model.</param>
+/// <param name="FirstDay">The practice day of the first answer.</param>
+/// <param name="LastDay">The practice day of the last answer.</param>
+/// <param name="Answers">How many answers there were.</param>
+/// <param name="Right">How many of them were right.</param>
+/// <param name="Lapses">How often it was missed after it had been right.</param>
+/// <param name="Recent">The last eight answers, the newest in the lowest bit: 1 for right.</param>
+/// <param name="Slowness">Recent slowness of right answers in standard deviations of the usual log time; 0 is usual.</param>
+/// <param name="LastGrade">The last grade.</param>
+public sealed record ItemMemory(
+    Memory Memory,
+    PracticeDay FirstDay,
+    PracticeDay LastDay,
+    int Answers,
+    int Right,
+    int Lapses,
+    byte Recent,
+    double Slowness,
+    Grade LastGrade)
+{
+    private const double SlownessShare = 0.35;
+    private const int RecentKept = 8;
+
+    /// <summary>Misses among the last eight answers.</summary>
+    public int RecentMisses => Math.Min(Answers, RecentKept) - BitOperations.PopCount(Recent);
+
+    /// <summary>Practice days since the last answer; a day before it, from a clock put back, counts as the same day.</summary>
+    public int DaysSince(PracticeDay today) => Math.Max(0, today - LastDay);
+
+    /// <summary>The chance of recall on a day, 0 to 1.</summary>
+    public double RecallOn(PracticeDay today, Fsrs model) => model.Recall(Memory.Stability, DaysSince(today));
+
+    /// <summary>The day on which it is due.</summary>
+    public PracticeDay DueOn(Fsrs model) => LastDay + model.IntervalDays(Memory.Stability);
+
+    /// <summary>The memory after the first attempt.</summary>
+    internal static ItemMemory First(Attempt attempt, double slowness, Fsrs model) => new(
+        // Warm from another direction, a first success shows less than it seems to.
+        model.First(attempt.IsPrimed && attempt.Grade > Grade.Strained ? Grade.Strained : attempt.Grade),
+        attempt.Day,
+        attempt.Day,
+        1,
+        attempt.IsCorrect ? 1 : 0,
+        0,
+        (byte)(attempt.IsCorrect ? 1 : 0),
+        attempt.IsCorrect ? SlownessShare * slowness : 0,
+        attempt.Grade);
+
+    /// <summary>The memory after one more attempt.</summary>
+    internal ItemMemory After(Attempt attempt, double slowness, Fsrs model) => this with
+    {
+        Memory = NextMemory(attempt, model),
+        LastDay = attempt.Day > LastDay ? attempt.Day : LastDay,
+        Answers = Answers + 1,
+        Right = Right + (attempt.IsCorrect ? 1 : 0),
+        Lapses = Lapses + (!attempt.IsCorrect && Right > 0 && (Recent & 1) == 1 ? 1 : 0),
+        Recent = (byte)((Recent << 1) | (attempt.IsCorrect ? 1 : 0)),
+        Slowness = attempt.IsCorrect ? Slowness + (SlownessShare * (slowness - Slowness)) : Slowness,
+        LastGrade = attempt.Grade,
+    };
+
+    // A success just after the same shape was asked another way does not raise stability, and says nothing about difficulty.
+    private Memory NextMemory(Attempt attempt, Fsrs model)
+    {
+        Memory next = model.Next(Memory, DaysSince(attempt.Day), attempt.Grade);
+        return attempt.IsPrimed && attempt.IsCorrect ? Memory with { Stability = Math.Min(next.Stability, Memory.Stability) } : next;
+    }
+}

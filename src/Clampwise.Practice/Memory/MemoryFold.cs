@@ -1,0 +1,74 @@
+using System.Collections.Immutable;
+
+namespace Clampwise.Practice;
+
+/// <summary>Adds attempts to a memory state one by one, in order.</summary>
+internal sealed class MemoryFold(MemoryState start)
+{
+    private readonly ImmutableDictionary<ItemKey, ItemMemory>.Builder _items = start.Items.ToBuilder();
+    private readonly ImmutableDictionary<Direction, UsualTime>.Builder _times = start.UsualTimes.ToBuilder();
+    private readonly ImmutableDictionary<SkillKey, Skill>.Builder _skills = start.Skills.ToBuilder();
+    private readonly ImmutableDictionary<Confusion, ConfusionCount>.Builder _confusions = start.Confusions.ToBuilder();
+    private DateTimeOffset _latest = start.LatestAt;
+    private int _count = start.AttemptCount;
+
+    public void Add(Attempt attempt)
+    {
+        UsualTime usual = _times.TryGetValue(attempt.Item.Direction, out UsualTime own) ? own : UsualTime.FirstGuess(attempt.Item.Direction);
+        double slowness = usual.Slowness(attempt.Thinking);
+        if (_items.TryGetValue(attempt.Item, out ItemMemory? known))
+        {
+            _items[attempt.Item] = known.After(attempt, slowness, start.Model);
+        }
+        else
+        {
+            _items[attempt.Item] = ItemMemory.First(attempt, slowness, start.Model);
+            AddSkill(attempt);
+        }
+
+        if (attempt is { IsCorrect: true, Hints: 0 } && attempt.Thinking > TimeSpan.Zero)
+        {
+            _times[attempt.Item.Direction] = usual.After(attempt.Thinking);
+        }
+
+        AddConfusion(attempt);
+        _latest = attempt.At > _latest ? attempt.At : _latest;
+        _count++;
+    }
+
+    public MemoryState ToState() => start with
+    {
+        Items = _items.ToImmutable(),
+        UsualTimes = _times.ToImmutable(),
+        Skills = _skills.ToImmutable(),
+        Confusions = _confusions.ToImmutable(),
+        LatestAt = _latest,
+        AttemptCount = _count,
+    };
+
+    // First answers only: from the second on the item's own memory speaks. A warm one would flatter.
+    private void AddSkill(Attempt attempt)
+    {
+        if (attempt is not { IsPrimed: false, Foreseen: { } foreseen })
+        {
+            return;
+        }
+
+        bool isRight = attempt is { IsCorrect: true, Hints: 0 };
+        foreach (SkillKey key in new SkillKey[] { new(attempt.Item.Direction, null), new(attempt.Item.Direction, attempt.Family) })
+        {
+            _skills[key] = (_skills.TryGetValue(key, out Skill skill) ? skill : default).After(isRight, foreseen);
+        }
+    }
+
+    private void AddConfusion(Attempt attempt)
+    {
+        if (attempt is { IsCorrect: false, ConfusedWith: { } taken } && taken != attempt.Item.Shape)
+        {
+            var key = new Confusion(attempt.Item.Shape, taken);
+            _confusions[key] = _confusions.TryGetValue(key, out ConfusionCount count)
+                ? count.After(attempt.Day)
+                : new ConfusionCount(1, 1, attempt.Day);
+        }
+    }
+}

@@ -1,0 +1,75 @@
+using System.Text;
+using Clampwise.Practice;
+
+namespace Clampwise.Storage;
+
+/// <summary>Writes a drill as the text of a file that reads back as the same drill.</summary>
+public static class DrillWriter
+{
+    /// <summary>The text.</summary>
+    public static string Write(DrillSheet sheet)
+    {
+        Drill drill = sheet.Drill;
+        var text = new StringBuilder();
+        Entry(text, DrillKeys.Title, Quoted(drill.Title));
+        Entry(text, DrillKeys.Setup, Quoted(drill.Setup.ToString()));
+        if (sheet.Order != DrillSheet.LastOrder)
+        {
+            Entry(text, DrillKeys.Order, sheet.Order.ToString());
+        }
+
+        Note(text, drill.Note);
+        if (!drill.Directions.SequenceEqual(Directions.All))
+        {
+            Entry(text, DrillKeys.Directions, $"[{string.Join(", ", drill.Directions.Select(direction => Quoted(direction.Code())))}]");
+        }
+
+        foreach (DrillVoicing voicing in drill.Voicings)
+        {
+            Voicing(text, voicing);
+        }
+
+        return text.ToString();
+    }
+
+    private static void Voicing(StringBuilder text, DrillVoicing voicing)
+    {
+        text.Append("\n[[").Append(DrillKeys.Voicing).Append("]]\n");
+        Entry(text, DrillKeys.Fretting, Quoted(voicing.Voicing.Fretting.ToString()));
+        if (!Fretboard.Voicing.Create(voicing.Voicing.Setup, voicing.Voicing.Fretting).IsGood)
+        {
+            Entry(text, DrillKeys.Behind, "true");
+        }
+
+        Note(text, voicing.Note);
+    }
+
+    private static void Note(StringBuilder text, string? note)
+    {
+        if (note is not null)
+        {
+            Entry(text, DrillKeys.Note, Quoted(note));
+        }
+    }
+
+    private static void Entry(StringBuilder text, string key, string value) => text.Append(key).Append(" = ").Append(value).Append('\n');
+
+    // A basic string of TOML 1.0: quote, backslash and control characters are escaped.
+    private static string Quoted(string value)
+    {
+        var text = new StringBuilder("\"");
+        foreach (char sign in value)
+        {
+            _ = sign switch
+            {
+                '"' or '\\' => text.Append('\\').Append(sign),
+                '\n' => text.Append("\\n"),
+                '\t' => text.Append("\\t"),
+                _ when char.IsControl(sign) => text.Append($"\\u{(int)sign:X4}"),
+                _ => text.Append(sign),
+            };
+        }
+
+        return text.Append('"').ToString();
+    }
+}
