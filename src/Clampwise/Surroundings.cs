@@ -7,13 +7,15 @@ namespace Clampwise;
 /// <param name="IsTerminal">True if both standard input and standard output are a terminal.</param>
 /// <param name="Time">Clock and local time zone.</param>
 /// <param name="Variable">Reads an environment variable; null if it is not set.</param>
+/// <param name="Wait">Lets time go by while something plays.</param>
 internal sealed record Surroundings(
     TextReader In,
     TextWriter Out,
     TextWriter Error,
     bool IsTerminal,
     TimeProvider Time,
-    Func<string, string?> Variable)
+    Func<string, string?> Variable,
+    Action<TimeSpan> Wait)
 {
     /// <summary>The real ones of this process.</summary>
     public static Surroundings OfThisProcess() => new(
@@ -22,5 +24,6 @@ internal sealed record Surroundings(
         Console.Error,
         !Console.IsInputRedirected && !Console.IsOutputRedirected,
         TimeProvider.System,
-        Environment.GetEnvironmentVariable);
+        Environment.GetEnvironmentVariable,
+        Thread.Sleep);
 }

@@ -32,6 +32,8 @@ internal static class CommandTree
         var root = new RootCommand("Practice drill and ear-training game for guitarists who play with partial capos.");
         root.Add(NameCommand.Build(around));
         root.Add(SetupCommand.Build(around));
+        root.Add(PlayCommand.Build(around));
+        root.Add(RenderCommand.Build(around));
         root.SetAction(parsed => around.IsTerminal ? Explore(around) : ShowHelp(root, around));
         return root;
     }

@@ -9,12 +9,8 @@ internal static class NameCommand
 {
     public static Command Build(Surroundings around)
     {
-        var setup = SharedOptions.SetupArgument();
-        var fretting = new Argument<string[]>("fretting")
-        {
-            Description = "Lowest string first, from the nut (x04600) or after ^ from the home clamp ('^ x 0 2 4 0 0'); - reads many from standard input, one a line.",
-            Arity = ArgumentArity.OneOrMore,
-        };
+        Argument<string> setup = SharedOptions.SetupArgument();
+        Argument<string[]> fretting = SharedOptions.FrettingArgument(" - reads many from standard input, one a line.");
         Option<bool> json = SharedOptions.Json();
         Option<bool> behind = SharedOptions.Behind();
         var command = new Command("name", "Name a voicing: its shape name, its sounding name, and what every string does.") { setup, fretting, json, behind };

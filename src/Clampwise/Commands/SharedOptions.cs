@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Clampwise.Fretboard;
 using Clampwise.Theory;
 
 namespace Clampwise.Commands;
@@ -6,19 +7,42 @@ namespace Clampwise.Commands;
 /// <summary>Arguments, options and refusals that several commands share.</summary>
 internal static class SharedOptions
 {
+    /// <summary>What a fretting is, for help texts.</summary>
+    public const string FrettingWords = "Lowest string first, from the nut (x04600) or after ^ from the home clamp ('^ x 0 2 4 0 0').";
+
     public static Argument<string> SetupArgument() => new("setup")
     {
         Description = "A tuning and its clamps, such as 'standard + 2-4@2' or '2-4@2'; * marks the home clamp.",
+    };
+
+    public static Argument<string[]> FrettingArgument(string more = "") => new("fretting")
+    {
+        Description = FrettingWords + more,
+        Arity = ArgumentArity.OneOrMore,
     };
 
     public static Option<bool> Json() => new("--json") { Description = "Print one JSON object a line." };
 
     public static Option<bool> Behind() => new("--behind") { Description = "Allow fingers behind a clamp that leaves the string free." };
 
-    /// <summary>Says on one line what could not be read.</summary>
-    public static int Refuse(this Surroundings around, string what, Fault fault)
+    /// <summary>The voicing of a setup text and a fretting text; a fault says which of the two it is in.</summary>
+    public static Result<Voicing> ReadVoicing(string setup, string fretting, bool allowBehind)
     {
-        around.Error.WriteLine($"clampwise: {what}: {fault}");
+        if (!Setup.Parse(setup).TryGet(out Setup? read, out Fault? fault))
+        {
+            return new Fault($"setup: {fault}");
+        }
+
+        return Voicing.Parse(read, fretting, allowBehind).TryGet(out Voicing? voicing, out fault) ? voicing : new Fault($"fretting: {fault}");
+    }
+
+    /// <summary>Says on one line what could not be read.</summary>
+    public static int Refuse(this Surroundings around, Fault fault)
+    {
+        around.Error.WriteLine($"clampwise: {fault}");
         return ExitCode.BadInput;
     }
+
+    /// <summary>Says on one line what could not be read, and in which part of the input.</summary>
+    public static int Refuse(this Surroundings around, string part, Fault fault) => around.Refuse(new Fault($"{part}: {fault}"));
 }

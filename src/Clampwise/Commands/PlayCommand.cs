@@ -1,0 +1,43 @@
+using System.CommandLine;
+using Clampwise.Sound;
+using Clampwise.Sound.Players;
+using Clampwise.Theory;
+
+namespace Clampwise.Commands;
+
+/// <summary><c>clampwise play SETUP FRETTING</c>: strums a voicing.</summary>
+internal static class PlayCommand
+{
+    private static readonly TimeSpan s_patience = TimeSpan.FromSeconds(3);
+    private static readonly TimeSpan s_fadeOut = TimeSpan.FromMilliseconds(300);
+
+    public static Command Build(Surroundings around)
+    {
+        Argument<string> setup = SharedOptions.SetupArgument();
+        Argument<string[]> fretting = SharedOptions.FrettingArgument();
+        Option<bool> behind = SharedOptions.Behind();
+        var stroke = new Stroke();
+        var command = new Command("play", "Play a voicing.") { setup, fretting, behind };
+        stroke.AddTo(command);
+        command.SetAction(parsed =>
+        {
+            Result<Performance> performance = SharedOptions.ReadVoicing(parsed.GetRequiredValue(setup), string.Join(' ', parsed.GetRequiredValue(fretting)), parsed.GetValue(behind)).Then(voicing => stroke.Of(voicing, parsed));
+            return performance.TryGet(out Performance? play, out Fault? fault) ? Play(around, play) : around.Refuse(fault);
+        });
+        return command;
+    }
+
+    private static int Play(Surroundings around, Performance performance)
+    {
+        using ISoundOut output = SoundSystem.Open(SoundSettings.Standard, s_patience);
+        if (!output.IsAudible)
+        {
+            around.Error.WriteLine($"clampwise: {output.Notice}");
+            return ExitCode.Trouble;
+        }
+
+        output.Play(performance);
+        around.Wait(performance.End + s_fadeOut);
+        return ExitCode.Good;
+    }
+}

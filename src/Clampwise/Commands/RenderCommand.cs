@@ -1,0 +1,46 @@
+using System.CommandLine;
+using Clampwise.Fretboard;
+using Clampwise.Sound;
+using Clampwise.Sound.Files;
+using Clampwise.Sound.Strings;
+using Clampwise.Theory;
+
+namespace Clampwise.Commands;
+
+/// <summary><c>clampwise render SETUP FRETTING FILE</c>: writes what <c>play</c> plays into a WAV file.</summary>
+internal static class RenderCommand
+{
+    public static Command Build(Surroundings around)
+    {
+        Argument<string> setup = SharedOptions.SetupArgument();
+        var fretting = new Argument<string>("fretting") { Description = SharedOptions.FrettingWords };
+        var file = new Argument<string?>("file") { Description = "The WAV file to write.", Arity = ArgumentArity.ZeroOrOne };
+        var output = new Option<string?>("--output", "-o") { Description = "The WAV file to write, if it is not the last word.", HelpName = "file" };
+        var depth = new Option<string>("--depth") { Description = "16 or 24 bits, or float.", HelpName = "depth", DefaultValueFactory = _ => "16" };
+        var rate = new Option<int>("--rate") { Description = "Frames a second.", HelpName = "hertz", DefaultValueFactory = _ => SampleRate.Standard.Hertz };
+        Option<bool> behind = SharedOptions.Behind();
+        var stroke = new Stroke();
+        var command = new Command("render", "Write a voicing's sound to a WAV file, with the same samples as play.") { setup, fretting, file, output, depth, rate, behind };
+        stroke.AddTo(command);
+        command.SetAction(parsed =>
+        {
+            Result<Voicing> voicing = SharedOptions.ReadVoicing(parsed.GetRequiredValue(setup), parsed.GetRequiredValue(fretting), parsed.GetValue(behind));
+            Result<long> written = (parsed.GetValue(output) ?? parsed.GetValue(file)) is { Length: > 0 } path
+                ? voicing.Then(read => stroke.Of(read, parsed))
+                    .Then(play => DepthOf(parsed.GetValue(depth)!)
+                        .Then(bits => SampleRate.Of(parsed.GetValue(rate))
+                            .Then(hertz => WaveFile.Write(path, new PluckedGuitar(), play, bits, hertz))))
+                : new Fault("no file was named: add one, such as chord.wav");
+            return written.TryGet(out _, out Fault? fault) ? ExitCode.Good : around.Refuse(fault);
+        });
+        return command;
+    }
+
+    private static Result<WaveDepth> DepthOf(string text) => text switch
+    {
+        "16" => WaveDepth.Bits16,
+        "24" => WaveDepth.Bits24,
+        "float" => WaveDepth.Float,
+        _ => new Fault($"--depth: expected 16, 24 or float, found '{text}'"),
+    };
+}
