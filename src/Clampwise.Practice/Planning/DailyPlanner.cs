@@ -6,10 +6,10 @@ namespace Clampwise.Practice;
 public static class DailyPlanner
 {
     private const int WarmUps = 2;
-    private const int Closers = 2;
+    private const int CloseCandidates = 6;
     private const double SolidFrom = 0.95;
     private const double WeakShare = 0.2;
-    private const double BacklogFrom = 2;
+    private const double BacklogFrom = 1.5;
 
     /// <summary>The plan.</summary>
     public static SessionPlan Plan(PlanRequest request)
@@ -23,12 +23,13 @@ public static class DailyPlanner
         var work = new DailyWork(request, items);
         var random = new Random(request.Seed);
         PracticeItem[] solid = work.Solid(SolidFrom, random);
-        PlannedItem[] close = [.. solid.Take(Closers).Select(item => new PlannedItem(item, SessionPart.Close))];
-        PlannedItem[] warm = [.. solid.Skip(Closers).Take(WarmUps).Select(item => new PlannedItem(item, SessionPart.WarmUp))];
+        int warmUps = Math.Clamp(solid.Length - SessionPlan.Closers, 0, WarmUps);
+        PlannedItem[] warm = [.. solid.Take(warmUps).Select(item => new PlannedItem(item, SessionPart.WarmUp))];
+        PlannedItem[] close = [.. solid.Skip(warmUps).Take(CloseCandidates).Select(item => new PlannedItem(item, SessionPart.Close))];
         PlannedItem[] main = [.. Main(work).ExceptBy(close.Concat(warm).Select(planned => planned.Item.Key), planned => planned.Item.Key)];
         var interleaver = new Interleaver(work.Spacing, work.ContrastOf);
         ImmutableArray<PlannedItem> opening = interleaver.Order(warm, []);
-        ImmutableArray<PlannedItem> middle = interleaver.Order(main, opening);
+        ImmutableArray<PlannedItem> middle = [.. interleaver.Order(main, opening, Fillers(work, main)).Take(work.Capacity)];
         return new SessionPlan(SessionKind.Daily, [.. opening, .. middle], [.. close], request.Length)
         {
             DueInAll = work.Due.Length,
@@ -49,6 +50,14 @@ public static class DailyPlanner
         int left = work.Capacity - withContrasts.Length - added.Length;
         IEnumerable<PlannedItem> ahead = work.Ahead(withContrasts).Take(Math.Max(0, left)).Select(item => new PlannedItem(item, SessionPart.Ahead));
         return withContrasts.Concat(ahead);
+    }
+
+    // Few shapes in many directions would stand too close together: others step between them.
+    private static IEnumerable<PlannedItem> Fillers(DailyWork work, PlannedItem[] chosen)
+    {
+        IEnumerable<PlannedItem> known = work.Ahead(chosen).Select(item => new PlannedItem(item, SessionPart.Ahead));
+        IEnumerable<PlannedItem> added = IsBacklog(work) ? [] : work.New().Select(item => new PlannedItem(item, SessionPart.New));
+        return known.Concat(added).ExceptBy(chosen.Select(planned => planned.Item.Key), planned => planned.Item.Key);
     }
 
     // Evenly mixed, so that a session cut short has had some of each.

@@ -11,27 +11,47 @@ internal sealed class Interleaver(int spacing, Func<ItemKey, ItemKey?> contrastO
     // How far down the order of worth one may look for a better neighbour.
     private const int LookAhead = 12;
 
-    /// <summary>The items in order of asking; those that cannot keep their distance to the others are left out.</summary>
-    public ImmutableArray<PlannedItem> Order(IEnumerable<PlannedItem> byWorth, IEnumerable<PlannedItem> before)
+    /// <summary>
+    /// The items in order of asking. Where none can keep its distance to the ones before it, a filler steps between; when those
+    /// run out too, the rest is left out.
+    /// </summary>
+    public ImmutableArray<PlannedItem> Order(IEnumerable<PlannedItem> byWorth, IEnumerable<PlannedItem> before, IEnumerable<PlannedItem>? fillers = null)
     {
         List<PlannedItem> waiting = [.. byWorth];
+        List<PlannedItem> between = [.. fillers ?? []];
         List<PlannedItem> placed = [.. before];
         List<ItemKey> keys = [.. placed.Select(planned => planned.Item.Key)];
         int start = placed.Count;
-        while (Next(waiting, placed, keys) is { } index and >= 0)
+        while (waiting.Count > 0 && (TryPlace(waiting, placed, keys) || TryPlace(between, placed, keys)))
         {
-            placed.Add(waiting[index]);
-            keys.Add(waiting[index].Item.Key);
-            waiting.RemoveAt(index);
         }
 
         return [.. placed.Skip(start)];
     }
 
+    private bool TryPlace(List<PlannedItem> from, List<PlannedItem> placed, List<ItemKey> keys)
+    {
+        int index = Next(from, placed, keys);
+        if (index < 0)
+        {
+            return false;
+        }
+
+        placed.Add(from[index]);
+        keys.Add(from[index].Item.Key);
+        from.RemoveAt(index);
+        return true;
+    }
+
     private int Next(List<PlannedItem> waiting, List<PlannedItem> placed, List<ItemKey> keys)
     {
         PlannedItem? last = placed.Count > 0 ? placed[^1] : null;
-        ItemKey? contrast = last is null ? null : contrastOf(last.Item.Key);
+        if (last is not null && contrastOf(last.Item.Key) is { } contrast && Spacing.Allows(contrast, keys, spacing)
+            && waiting.FindIndex(planned => planned.Item.Key == contrast) is var found and >= 0)
+        {
+            return found;
+        }
+
         int best = -1;
         double least = double.MaxValue;
         int seen = 0;
@@ -43,12 +63,16 @@ internal sealed class Interleaver(int spacing, Func<ItemKey, ItemKey?> contrastO
                 continue;
             }
 
-            double cost = (seen++ * 0.1) + (last is null ? 0 : item.Key == contrast ? -10 : Sameness(item, last.Item));
+            double cost = (seen++ * 0.1) + (last is null ? 0 : Sameness(item, last.Item)) + WaitFor(item.Key, waiting, keys);
             (best, least) = cost < least ? (index, cost) : (best, least);
         }
 
         return best;
     }
+
+    // One that is to be followed by its contrast had better wait until that may follow.
+    private double WaitFor(ItemKey key, List<PlannedItem> waiting, List<ItemKey> keys) =>
+        contrastOf(key) is { } contrast && !Spacing.Allows(contrast, keys, spacing) && waiting.Any(planned => planned.Item.Key == contrast) ? 5 : 0;
 
     private static double Sameness(PracticeItem one, PracticeItem other) =>
         (one.Key.Direction == other.Key.Direction ? 1 : 0)

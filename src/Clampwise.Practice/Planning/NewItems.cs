@@ -23,6 +23,15 @@ internal static class NewItems
         return (int)Math.Clamp(free, 0, perSession * MostShare);
     }
 
+    // First one direction of every shape, then a second of each, and so on.
+    private static IEnumerable<PracticeItem> Rounds(PracticeItem[] ranked)
+    {
+        var met = new Dictionary<ShapeKey, int>();
+        return ranked
+            .Select(item => (Item: item, Round: met[item.Key.Shape] = met.GetValueOrDefault(item.Key.Shape) + 1))
+            .ToArray().OrderBy(entry => entry.Round).Select(entry => entry.Item);
+    }
+
     /// <summary>The new items in the order in which to take them in: likeliest to go right first, one direction of a shape at a time.</summary>
     public static IEnumerable<PracticeItem> InOrder(IEnumerable<PracticeItem> items, MemoryState memory, PracticeDay today)
     {
@@ -30,6 +39,6 @@ internal static class NewItems
             .Select((item, order) => (Item: item, Chance: Prediction.Known(item, memory, today), Order: order))
             .OrderByDescending(entry => Math.Round(entry.Chance, 2)).ThenBy(entry => entry.Order)
             .Select(entry => entry.Item).ToArray();
-        return ranked.DistinctBy(item => item.Key.Shape);
+        return Rounds(ranked);
     }
 }

@@ -5,10 +5,13 @@ namespace Clampwise.Practice;
 /// <summary>What is to be asked, in order.</summary>
 /// <param name="Kind">The kind of session.</param>
 /// <param name="Items">The questions but for the last ones.</param>
-/// <param name="Close">The easy ones to end on, asked when the time is nearly over.</param>
+/// <param name="Close">Easy ones to choose the last <see cref="Closers"/> questions from when the time is nearly over.</param>
 /// <param name="Length">How long it is to last; null if it ends with its questions.</param>
 public sealed record SessionPlan(SessionKind Kind, ImmutableArray<PlannedItem> Items, ImmutableArray<PlannedItem> Close, TimeSpan? Length)
 {
+    /// <summary>How many easy questions close a session.</summary>
+    public const int Closers = 2;
+
     /// <summary>How many items are due in all, whether they fit or not.</summary>
     public int DueInAll { get; init; }
 

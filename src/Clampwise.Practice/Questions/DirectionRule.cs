@@ -6,7 +6,7 @@ namespace Clampwise.Practice;
 internal abstract class DirectionRule
 {
     /// <summary>True if the item makes sense in this direction.</summary>
-    public virtual bool CanAsk(PracticeItem item) => !item.Subject.Voicing.Shape.Readings.IsEmpty;
+    public virtual bool CanAsk(PracticeItem item) => item.Subject.Voicing.Shape.First.Quality is not null;
 
     /// <summary>The item as a question.</summary>
     public abstract Question Make(PracticeItem item, AskContext context);

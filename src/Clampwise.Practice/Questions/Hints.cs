@@ -9,9 +9,9 @@ internal static class Hints
 {
     public static ImmutableArray<Hint> ForName(Sonority asked, Voicing subject, bool isHeard, ImmutableArray<Choice> choices, Random random)
     {
-        ChordSymbol symbol = asked.Readings[0].Symbol;
+        ChordSymbol symbol = asked.First.Symbol!;
         Hint first = isHeard ? Arpeggio : new Hint(QuestionWords.Tones(Tones(asked == subject.Shape ? subject.Setup.HomeFret.Number : 0, subject)));
-        Hint last = choices.Length > 2 ? RuleOut(choices, subject, random) : new Hint(QuestionWords.Family(ChordFamilies.OfSuffix(symbol.Suffix)));
+        Hint last = choices.Length > 2 ? RuleOut(choices, subject, random) : new Hint(QuestionWords.Family(ChordFamilies.Of(symbol.Quality)));
         return [first, new Hint(QuestionWords.Root(symbol.Root)), last];
     }
 

@@ -48,27 +48,26 @@ internal sealed class NamingRule : DirectionRule
     private Result<Verdict> JudgeName(Question question, string text, AskContext context)
     {
         Voicing right = question.Subject;
-        return ChordNames.Parse(text).Select(symbol =>
+        return ChordSymbol.Parse(text).Select(symbol =>
         {
             Sonority asked = _asked(right);
-            Sonority other = asked == right.Shape ? right.Sounding : right.Shape;
-            bool isOther = !ChordNames.Accepts(asked, symbol) && ChordNames.Accepts(other, symbol);
-            if (ChordNames.Accepts(asked, symbol) || (_isHeard && isOther))
+            Acceptance acceptance = asked.Accepts(symbol);
+            if (NameVerdicts.IsRight(acceptance))
             {
-                return new Verdict(true, symbol.ToString(), asked.Name, right)
-                {
-                    Remark = isOther ? QuestionWords.ShapeNameTaken(asked.Name) : QuestionWords.AcceptedAs(symbol, asked),
-                };
+                return NameVerdicts.Right(symbol, acceptance, asked, right);
             }
 
-            return Wrong(question, symbol, context) with { Remark = isOther ? QuestionWords.OtherSide(question.Direction, asked.Name) : null };
+            bool isOther = (asked == right.Shape ? right.Sounding : right.Shape).Accepts(symbol).IsAccepted;
+            return isOther && _isHeard
+                ? new Verdict(true, symbol.ToString(), asked.Name, right) { Remark = QuestionWords.ShapeNameTaken(asked.Name) }
+                : Wrong(question, symbol, context) with { Remark = isOther ? QuestionWords.OtherSide(question.Direction, asked.Name) : null };
         });
     }
 
     private Verdict Wrong(Question question, ChordSymbol symbol, AskContext context)
     {
         Voicing right = question.Subject;
-        bool IsNamed(Voicing voicing) => ChordNames.Accepts(_asked(voicing), symbol);
+        bool IsNamed(Voicing voicing) => _asked(voicing).First.Is(symbol);
         DrillVoicing? known = context.Repertoire.Others(question.Item)
             .Where(other => IsNamed(other.Voicing))
             .MaxBy(other => Likeness.OfSound(right, other.Voicing));
@@ -84,7 +83,7 @@ internal sealed class NamingRule : DirectionRule
     private ImmutableArray<Choice> ChoicesFor(PracticeItem item, AskContext context)
     {
         Voicing subject = item.Subject.Voicing;
-        bool Differs(DrillVoicing other) => _asked(other.Voicing).Readings is [var first, ..] && !ChordNames.Accepts(_asked(subject), first.Symbol);
+        bool Differs(DrillVoicing other) => _asked(other.Voicing).First.Symbol is { } symbol && !NameVerdicts.IsRight(_asked(subject).Accepts(symbol));
         IEnumerable<Choice> wrong = context.Alternatives(item, context.Options.ChoiceCount * 2, Differs)
             .Select(other => new Choice(_asked(other.Voicing).Name, other.Voicing))
             .DistinctBy(choice => choice.Text)

@@ -35,7 +35,8 @@ internal sealed class PlacingRule : DirectionRule
             return PracticeWords.NothingSounds;
         }
 
-        bool isRight = placed.Equals(right) || ChordNames.Accepts(placed.Shape, right.Shape.Readings[0].Symbol);
+        Acceptance acceptance = placed.Shape.Accepts(right.Shape.First.Symbol!);
+        bool isRight = placed.Equals(right) || NameVerdicts.IsRight(acceptance);
         if (isRight && context.Options.HandFault(placed) is { } fault)
         {
             return fault;
@@ -43,6 +44,7 @@ internal sealed class PlacingRule : DirectionRule
 
         return new Verdict(isRight, placed.ShapeName, right.ShapeName, right)
         {
+            IsPartly = !placed.Equals(right) && acceptance.Kind == AcceptanceKind.OtherBass,
             Answered = placed,
             Differing = StringChanges.Between(right, placed),
             Remark = RemarkOn(placed, right, isRight),
@@ -51,14 +53,14 @@ internal sealed class PlacingRule : DirectionRule
     }
 
     private static string? RemarkOn(Voicing placed, Voicing right, bool isRight) =>
-        placed.Equals(right) ? null : isRight ? QuestionWords.AnotherVoicing(right) : QuestionWords.PlacedWas(placed, right);
+        placed.Equals(right) ? null : isRight ? QuestionWords.AnotherVoicing(placed, right) : QuestionWords.PlacedWas(placed, right);
 
     private static ShapeKey TakenFor(Question question, Voicing placed, AskContext context)
     {
         var own = ShapeKey.Of(placed);
         DrillVoicing[] others = [.. context.Repertoire.Others(question.Item)];
         return others.FirstOrDefault(other => other.Key == own)?.Key
-            ?? others.FirstOrDefault(other => other.Voicing.ShapeName == placed.ShapeName && !placed.Shape.Readings.IsEmpty)?.Key
+            ?? others.FirstOrDefault(other => placed.Shape.First.Symbol is { } symbol && other.Voicing.Shape.First.Is(symbol))?.Key
             ?? own;
     }
 }

@@ -58,17 +58,12 @@ internal static class QuestionWords
         _ => "It is none of the common families.",
     };
 
-    public static string? AcceptedAs(ChordSymbol given, Sonority asked)
+    public static string? AcceptedAs(Acceptance acceptance, Sonority asked) => acceptance.Kind switch
     {
-        if (given.ToString() == asked.Name)
-        {
-            return null;
-        }
-
-        return ChordNames.IsSame(given, asked.Readings[0].Symbol)
-            ? $"Right; written {asked.Name} as a rule."
-            : $"Right, it reads so too; the first reading is {asked.Name}.";
-    }
+        AcceptanceKind.FirstReading => acceptance.IsOtherSpelling ? $"Right; written {asked.Name} as a rule." : null,
+        AcceptanceKind.OtherBass => $"Right but for the bass: it is {asked.Name}.",
+        _ => $"Right, it reads so too; the first reading is {asked.Name}.",
+    };
 
     public static string ShapeNameTaken(string sounding) => $"Right by its shape; at concert pitch it is {sounding}.";
 
@@ -77,10 +72,12 @@ internal static class QuestionWords
             ? $"That is how it sounds; counted from the home clamp it is {asked}."
             : $"That is the shape's name; it sounds as {asked}.";
 
-    public static string AnotherVoicing(Voicing own) => $"Right; the drill plays it as {own.Fretting.ToHomeText(own.Setup)}.";
+    public static string AnotherVoicing(Voicing placed, Voicing own) => placed.ShapeName == own.ShapeName
+        ? $"Right; the drill plays it as {own.Fretting.ToHomeText(own.Setup)}."
+        : $"Right; what you placed reads {placed.ShapeName} first. The drill plays it as {own.Fretting.ToHomeText(own.Setup)}.";
 
-    public static string PlacedWas(Voicing placed, Voicing right) => placed.Shape.Readings.IsEmpty
-        ? $"What you placed has no common name. {StringChanges.InWords(right, placed)}"
+    public static string PlacedWas(Voicing placed, Voicing right) => placed.Shape.First.Quality is null
+        ? $"What you placed is no chord by name: {placed.ShapeName}. {StringChanges.InWords(right, placed)}"
         : $"What you placed is {placed.ShapeName}. {StringChanges.InWords(right, placed)}";
 
     public static string Different(StringSet moved) => moved.Count > 0 ? $"different: string {moved}" : "different";

@@ -24,7 +24,7 @@ internal sealed class TranslatingRule : DirectionRule
         return new Question(item, AnswerForm.Name, QuestionWords.AskTranslation(given, _isToSounding))
         {
             Given = given,
-            Hints = Hints.ForTranslating(item.Drill.Setup, AskedSide(item.Subject.Voicing).Readings[0].Symbol),
+            Hints = Hints.ForTranslating(item.Drill.Setup, AskedSide(item.Subject.Voicing).First.Symbol!),
         };
     }
 
@@ -33,20 +33,22 @@ internal sealed class TranslatingRule : DirectionRule
 
     /// <inheritdoc/>
     public override Result<Verdict> Judge(Question question, Answer answer, AskContext context) =>
-        answer is Answer.Name name ? ChordNames.Parse(name.Text).Select(symbol => VerdictOn(question, symbol, context)) : WrongForm(question);
+        answer is Answer.Name name ? ChordSymbol.Parse(name.Text).Select(symbol => VerdictOn(question, symbol, context)) : WrongForm(question);
 
     private Verdict VerdictOn(Question question, ChordSymbol symbol, AskContext context)
     {
         Sonority asked = AskedSide(question.Subject);
-        bool isRight = ChordNames.Accepts(asked, symbol);
-        bool isUnmoved = !isRight && ChordNames.Accepts(GivenSide(question.Subject), symbol);
-        return new Verdict(isRight, symbol.ToString(), asked.Name, question.Subject)
+        Acceptance acceptance = asked.Accepts(symbol);
+        if (NameVerdicts.IsRight(acceptance))
         {
-            Remark = isRight ? QuestionWords.AcceptedAs(symbol, asked)
-                : isUnmoved ? QuestionWords.OtherSide(question.Direction, asked.Name)
-                : QuestionWords.HomeUp(question.Setup.HomeFret.Number),
-            ConfusedWith = isRight ? null : context.Repertoire.Others(question.Item)
-                .FirstOrDefault(other => ChordNames.Accepts(AskedSide(other.Voicing), symbol))?.Key,
+            return NameVerdicts.Right(symbol, acceptance, asked, question.Subject);
+        }
+
+        bool isUnmoved = GivenSide(question.Subject).Accepts(symbol).IsAccepted;
+        return new Verdict(false, symbol.ToString(), asked.Name, question.Subject)
+        {
+            Remark = isUnmoved ? QuestionWords.OtherSide(question.Direction, asked.Name) : QuestionWords.HomeUp(question.Setup.HomeFret.Number),
+            ConfusedWith = context.Repertoire.Others(question.Item).FirstOrDefault(other => AskedSide(other.Voicing).First.Is(symbol))?.Key,
         };
     }
 

@@ -15,7 +15,7 @@ public static class Variations
         Changed(voicing).FirstOrDefault(test)
         ?? Changed(voicing).SelectMany(Changed).FirstOrDefault(other => StringChanges.Between(voicing, other).Count == 2 && test(other));
 
-    private static bool IsChord(Voicing voicing) => !voicing.Sounding.Readings.IsEmpty;
+    private static bool IsChord(Voicing voicing) => voicing.Sounding.First.Quality is not null;
 
     private static IEnumerable<Voicing> Changed(Voicing voicing) =>
         from sounding in voicing.Strings

@@ -71,14 +71,15 @@ internal static class Answering
         {
             Memory = memory,
             Outcomes = state.Outcomes.Add(outcome),
-            Queue = ComesAgain(state, attempt, isFirstSight: before is null) ? Asking.AskAgain(state.Queue, open.Planned.Item) : state.Queue,
+            Queue = ComesAgain(state, open.Planned.Part, attempt, isFirstSight: before is null) ? Asking.AskAgain(state.Queue, open.Planned.Item) : state.Queue,
         };
     }
 
     // In the daily drill what was missed or seen for the first time comes once more; in the other kinds each question stands alone.
-    private static bool ComesAgain(SessionState state, Attempt attempt, bool isFirstSight)
+    private static bool ComesAgain(SessionState state, SessionPart part, Attempt attempt, bool isFirstSight)
     {
         int before = state.Outcomes.Count(outcome => outcome.Attempt.Item == attempt.Item);
-        return state.Kind == SessionKind.Daily && before < MostAgain && attempt.Item.Direction != Direction.ChangeInTime && (isFirstSight || !attempt.IsCorrect);
+        bool isOpen = state.Kind == SessionKind.Daily && part != SessionPart.Close && attempt.Item.Direction != Direction.ChangeInTime;
+        return isOpen && before < MostAgain && (isFirstSight || !attempt.IsCorrect);
     }
 }

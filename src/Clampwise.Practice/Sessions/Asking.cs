@@ -18,8 +18,8 @@ internal static class Asking
 
         return (isClosing ? null : Take(before, before.Queue)) is { } queued
             ? Open(before with { Queue = before.Queue.Remove(queued) }, queued, stamp, world)
-            : Take(before, before.Close) is { } last
-                ? Open(before with { Close = before.Close.Remove(last) }, last, stamp, world)
+            : before.ClosersLeft > 0 && Take(before, before.Close) is { } last
+                ? Open(before with { Queue = [], Close = before.Close.Remove(last), ClosersLeft = before.ClosersLeft - 1 }, last, stamp, world)
                 : Finishing.Finish(before, stamp, world, wasCutShort: false);
     }
 
@@ -35,7 +35,7 @@ internal static class Asking
         queue.Insert(Math.Min(Spacing.Siblings, queue.Length), new PlannedItem(item, SessionPart.Again));
 
     private static TimeSpan TimeFor(SessionState state) =>
-        state.Close.Aggregate(TimeSpan.Zero, (sum, planned) => sum + Pace.Of(planned.Item.Key.Direction, state.Memory));
+        state.Close.Take(state.ClosersLeft).Aggregate(TimeSpan.Zero, (sum, planned) => sum + Pace.Of(planned.Item.Key.Direction, state.Memory));
 
     private static PlannedItem? Take(SessionState state, ImmutableArray<PlannedItem> from) => from.FirstOrDefault(planned =>
         (state.CanListen || !planned.Item.Key.Direction.NeedsSound()) && Spacing.Allows(planned.Item.Key, state.Asked, state.Spacing));

@@ -7,7 +7,7 @@ internal static class Finishing
     {
         PracticeDay day = world.Calendar.DayOf(stamp.Now.Utc);
         SessionState finished = state with { Phase = SessionPhase.Finished, Clock = state.Clock.Stopped(stamp.Now), BeforeAnswer = null };
-        var entry = new SessionEnded(stamp.Id, stamp.Now.Utc, state.Id, state.Kind, day, finished.Clock.Gone, wasCutShort);
+        var entry = new SessionEnded(stamp.SecondId, stamp.Now.Utc, state.Id, state.Kind, day, finished.Clock.Gone, wasCutShort);
         var summary = new SessionSummary(state.Kind, finished.Clock.Gone, wasCutShort, state.Outcomes)
         {
             DueTomorrow = world.Repertoire.Items.Count(item =>

@@ -28,8 +28,11 @@ public sealed record SessionState(SessionId Id, SessionKind Kind, TimeSpan? Leng
     /// <summary>Questions to come, but for the last ones.</summary>
     public ImmutableArray<PlannedItem> Queue { get; init; } = [];
 
-    /// <summary>The easy ones to end on.</summary>
+    /// <summary>Easy ones to end on.</summary>
     public ImmutableArray<PlannedItem> Close { get; init; } = [];
+
+    /// <summary>How many of them are still to be asked.</summary>
+    public int ClosersLeft { get; init; }
 
     /// <summary>The open question; null before the first and after the last. It stays while its verdict stands.</summary>
     public OpenQuestion? Open { get; init; }
@@ -58,6 +61,7 @@ public sealed record SessionState(SessionId Id, SessionKind Kind, TimeSpan? Leng
         {
             Queue = plan.Items,
             Close = plan.Close,
+            ClosersLeft = Math.Min(SessionPlan.Closers, plan.Close.Length),
             CanListen = canListen,
             Spacing = Practice.Spacing.For(plan.All.Select(planned => planned.Item.Key.Shape).Distinct().Count()),
         };
