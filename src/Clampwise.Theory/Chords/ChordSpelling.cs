@@ -48,6 +48,7 @@ public static class ChordSpelling
         ChordDegree degree = Degree(quality, above);
         NoteName name = root + degree.Interval;
         bool isPlain = name.Accidentals == 0 || (Math.Abs(name.Accidentals) == 1 && name.Fifths is >= -6 and <= 10);
-        return quality.Tones.Contains(degree) || isPlain ? name : NoteName.Usual(bass);
+        bool isReadable = isPlain || (quality.Tones.Contains(degree) && Math.Abs(name.Accidentals) < 2);
+        return isReadable ? name : NoteName.Usual(bass);
     }
 }

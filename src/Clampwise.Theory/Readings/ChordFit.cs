@@ -37,7 +37,7 @@ internal sealed class ChordFit
         return (tone.Number, tone.Alteration) switch
         {
             (5, 0) => quality.Omitted.IsEmpty && quality.Triad != TriadKind.Power
-                && (hasSixthOrSeventh || quality.Triad is TriadKind.Major or TriadKind.Minor),
+                && (hasSixthOrSeventh || (quality.Triad is TriadKind.Major or TriadKind.Minor && quality.Added.All(added => added.Alteration == 0))),
             (9, 0) => quality.Extent >= ChordExtent.Eleventh || (quality.Extent == ChordExtent.Ninth && quality.Altered.HasNumber(11)),
             (11, 0) => quality.Extent == ChordExtent.Thirteenth,
             (3, 0) => quality is { Extent: ChordExtent.Eleventh, Seventh: SeventhKind.Minor, Triad: TriadKind.Major } && quality.Altered.IsEmpty,

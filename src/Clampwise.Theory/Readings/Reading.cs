@@ -41,7 +41,8 @@ public sealed class Reading
     private static SoundingTone Tone(ChordSymbol symbol, Pitch pitch)
     {
         ChordDegree degree = ChordSpelling.Degree(symbol.Quality, PitchClass.SemitonesUp(symbol.Root.Class, pitch.Class));
-        NoteName name = symbol.Bass is { } bass && bass.Class == pitch.Class ? bass : symbol.Root + degree.Interval;
+        bool isForeign = symbol.Bass is { } other && other.Class == pitch.Class && !symbol.Quality.Tones.Contains(degree);
+        NoteName name = isForeign ? symbol.Bass!.Value : symbol.Root + degree.Interval;
         return new SoundingTone(pitch, degree, SpelledPitch.Of(pitch, name));
     }
 }

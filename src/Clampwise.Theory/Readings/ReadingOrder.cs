@@ -6,7 +6,7 @@ namespace Clampwise.Theory;
 internal static class ReadingOrder
 {
     /// <summary>The dearest name that still counts as one: beyond it a set is called a cluster.</summary>
-    private const int DearestCost = 70;
+    private const int DearestCost = 64;
 
     private static readonly ToneSet s_fifth = new(0b0000_1000_0001);
     private static readonly ToneSet s_fourth = new(0b0000_0010_0001);
@@ -28,7 +28,7 @@ internal static class ReadingOrder
         ReadingCandidate[] candidates = ReadingTable.Candidates(heard.FromBass);
         foreach (ReadingCandidate candidate in candidates)
         {
-            if (candidate.Cost > candidates[0].Cost + ReadingCosts.MostAdjustment)
+            if (candidate.Cost > candidates[0].Cost + VoicingFrame.MostAdjustment)
             {
                 break;
             }

@@ -5,6 +5,15 @@ namespace Clampwise.Theory;
 /// </summary>
 internal readonly ref struct VoicingFrame
 {
+    /// <summary>More than the exact pitches can change between two names.</summary>
+    public const int MostAdjustment = DoubledRoot + DoubledBassRoot + RootOfFrame + DoubledForeignBass + (Pitch.HighestMidi / SemitonesForOne);
+
+    private const int DoubledRoot = 8;
+    private const int DoubledBassRoot = 2;
+    private const int RootOfFrame = 18;
+    private const int DoubledForeignBass = 18;
+    private const int SemitonesForOne = 6;
+
     private const int None = int.MaxValue;
     private const int Fourth = 5;
     private const int Fifth = 7;
@@ -41,15 +50,23 @@ internal readonly ref struct VoicingFrame
         return new VoicingFrame(heard, second, third);
     }
 
-    /// <summary>What is taken off or put on the cost of a name; negative speaks for it.</summary>
+    /// <summary>
+    /// What is taken off or put on the cost of a name; negative speaks for it. A root that is doubled, that lies low or that the lowest
+    /// three pitches frame as a power chord speaks for a name; a foreign bass that sounds again above is not so foreign.
+    /// </summary>
     public int Adjustment(ReadingCandidate candidate)
     {
         int root = candidate.RootAboveBass;
         (int count, int lowest) = CountAndLowest(root);
-        int cost = lowest / ReadingCosts.SemitonesForOneOfRootHeight;
-        cost -= count > 1 && !candidate.IsBassForeign ? ReadingCosts.DoubledRoot : 0;
-        cost -= root == RootOfPowerChord() ? ReadingCosts.RootOfPowerChord : 0;
-        cost += candidate.IsBassForeign && CountAndLowest(0).Count > 1 ? ReadingCosts.DoubledForeignBass : 0;
+        int cost = lowest / SemitonesForOne;
+        // The triad over a foreign bass stands for itself: how it is doubled says nothing about the bass.
+        if (count > 1 && !candidate.IsBassForeign)
+        {
+            cost -= root == 0 ? DoubledRoot + DoubledBassRoot : DoubledRoot;
+        }
+
+        cost -= root == RootOfPowerChord() ? RootOfFrame : 0;
+        cost += candidate.IsBassForeign && CountAndLowest(0).Count > 1 ? DoubledForeignBass : 0;
         return cost;
     }
 
