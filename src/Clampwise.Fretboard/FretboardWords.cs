@@ -82,4 +82,8 @@ internal static class FretboardWords
 
     public static Fault SpreadTooFar(FingerPair pair, Hand hand, Neck neck) =>
         new($"{pair.One.InWords()} at fret {pair.OneFret} and {pair.Other.InWords()} at fret {pair.OtherFret} lie {pair.Millimetres(neck):0} mm apart: in this hand they spread {hand.SpreadMillimetres(pair.One, pair.Other):0} mm");
+
+    public static Fault MaxFretOutOfRange(int fret) => new($"the highest fret is {fret}: give 1 to {Fret.Last}");
+
+    public static Fault SpanOutOfRange(int span) => new($"the span is {span} frets: give 1 to {FrettingSpace.WidestSpan}");
 }

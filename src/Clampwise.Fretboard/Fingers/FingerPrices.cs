@@ -41,4 +41,10 @@ internal static class FingerPrices
 
     /// <summary>A finger behind the clamp: the hand must reach round it.</summary>
     public const double BehindClamp = 5.0;
+
+    /// <summary>What a finger on a string costs for the clamps around it.</summary>
+    public static double AroundClamps(Setup setup, StringNumber number, Fret finger) =>
+        setup.ClampBeyond(number, finger) is not null ? BehindClamp
+        : setup.ClampBeside(number, finger) is not null ? BesideClamp
+        : 0.0;
 }

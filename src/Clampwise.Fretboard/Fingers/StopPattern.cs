@@ -55,6 +55,21 @@ internal static class StopPattern
         return (pattern, lowest);
     }
 
+    /// <summary>The fingers needed if one may lie across strings at the lowest fretted fret: see <see cref="BarreRule.One"/>.</summary>
+    public static int FingersWithOneBarre(ulong pattern, int stringCount)
+    {
+        int fretted = 0, run = 0, longest = 0;
+        for (int index = 0; index < stringCount; index++)
+        {
+            byte stop = At(pattern, index);
+            fretted += IsFretted(stop) ? 1 : 0;
+            run = stop == Fretted(0) ? run + 1 : LetsAcross(stop, 0) ? run : 0;
+            longest = Math.Max(longest, run);
+        }
+
+        return fretted == 0 ? 0 : fretted - longest + 1;
+    }
+
     /// <summary>Muted strings between the lowest and the highest sounding one.</summary>
     public static int MutedInside(ulong pattern, int stringCount)
     {
