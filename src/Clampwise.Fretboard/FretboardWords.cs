@@ -69,4 +69,21 @@ internal static class FretboardWords
 
     public static Fault FrettingForOtherStrings(int found, int expected) =>
         new($"the fretting is for {found} strings, the setup has {expected}");
+
+    public static Fault HandSpanOutOfRange(double millimetres) =>
+        new($"a hand of {millimetres:0.#} mm is out of range: from finger 1 to finger 4 it spans {Hand.NarrowestMillimetres:0} to {Hand.WidestMillimetres:0} mm");
+
+    public static Fault ExpectedHand(string found) => new($"expected small, medium, large or a span such as 98 mm, found '{found.Trim()}'", 1);
+
+    public static Fault TooManyFingers(int fewest) => new($"{Spoken.Count(fewest, "finger")} needed");
+
+    public static Fault ReachTooFar(double millimetres, Fret lowest, Fret highest, Hand hand) =>
+        new($"reach {millimetres:0} mm, from fret {lowest} to fret {highest}: this hand spans {hand.SpanMillimetres:0.#} mm");
+
+    public static Fault SpreadTooFar(FingerPair pair, Hand hand, Neck neck) =>
+        new($"{pair.One.InWords()} at fret {pair.OneFret} and {pair.Other.InWords()} at fret {pair.OtherFret} lie {pair.Millimetres(neck):0} mm apart: in this hand they spread {hand.SpreadMillimetres(pair.One, pair.Other):0} mm");
+
+    public static Fault MaxFretOutOfRange(int fret) => new($"the highest fret is {fret}: give 1 to {Fret.Last}");
+
+    public static Fault SpanOutOfRange(int span) => new($"the span is {span} frets: give 1 to {FrettingSpace.WidestSpan}");
 }
