@@ -13,6 +13,10 @@ internal sealed class StringQuad
     /// <summary>Frames computed at a time. Fixed, so that results don't depend on how much is asked for.</summary>
     public const int BlockFrames = 64;
 
+    // Small enough that all loops of eight strings together stay stable whatever their decay (the longest rings some 170 passes), large
+    // enough that strings an octave apart warm each other up (our judgement).
+    private const float BridgeCoupling = 8e-5f;
+
     private const int Lanes = 4;
     private const int Places = 2;
     private readonly Queue<StringVoice>[] _waiting = [new(), new()];
@@ -49,13 +53,22 @@ internal sealed class StringQuad
     }
 
     /// <summary>Adds one block that starts at a frame to the sums of left and right.</summary>
-    public void AddBlock(long frame, Span<Vector128<float>> left, Span<Vector128<float>> right)
+    /// <param name="frame">The first frame.</param>
+    /// <param name="bridge">How the bridge moved one block earlier; every string on it is shaken a little.</param>
+    /// <param name="left">Sums to the left.</param>
+    /// <param name="right">Sums to the right.</param>
+    public void AddBlock(long frame, ReadOnlySpan<float> bridge, Span<Vector128<float>> left, Span<Vector128<float>> right)
     {
-        Array.Clear(_input);
         bool isSounding = false;
         for (int place = 0; place < Places; place++)
         {
             isSounding |= Advance(place, frame);
+        }
+
+        ShakeAtBridge(bridge);
+        for (int place = 0; place < Places; place++)
+        {
+            LayPulse(place, frame);
         }
 
         if (isSounding)
@@ -81,22 +94,34 @@ internal sealed class StringQuad
             Take(place, next);
         }
 
-        if (_playing[place] is not { } voice)
-        {
-            return false;
-        }
-
-        LayPulse(place, voice, (int)Math.Min(frame - voice.Start, int.MaxValue));
-        return true;
+        return _playing[place] is not null;
     }
 
-    private void LayPulse(int place, StringVoice voice, int sinceStart)
+    private void ShakeAtBridge(ReadOnlySpan<float> bridge)
     {
+        float Share(int place) => _playing[place] is null ? 0f : BridgeCoupling;
+        var shares = Vector128.Create(Share(0), Share(0), Share(1), Share(1));
+        for (int i = 0; i < BlockFrames; i++)
+        {
+            _input[i] = shares * bridge[i];
+        }
+    }
+
+    private void LayPulse(int place, long frame)
+    {
+        if (_playing[place] is not { } voice || frame - voice.Start >= voice.Pulse.Length)
+        {
+            return;
+        }
+
+        int sinceStart = (int)(frame - voice.Start);
         (float upright, float level) = StringVoice.Shares;
         for (int i = Math.Max(0, -sinceStart); i < BlockFrames && sinceStart + i < voice.Pulse.Length; i++)
         {
             float sample = voice.Pulse[sinceStart + i];
-            _input[i] = _input[i].WithElement(2 * place, sample * upright).WithElement((2 * place) + 1, sample * level);
+            _input[i] += place == 0
+                ? Vector128.Create(sample * upright, sample * level, 0f, 0f)
+                : Vector128.Create(0f, 0f, sample * upright, sample * level);
         }
     }
 
