@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 
 namespace Clampwise.Sound.Strings;
@@ -37,6 +38,7 @@ internal sealed class PluckedRendering : IRendering
     public long FrameCount { get; }
 
     /// <inheritdoc/>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public int Read(Span<float> stereo)
     {
         int frames = (int)Math.Min(stereo.Length / 2, FrameCount - _frame);
@@ -75,6 +77,7 @@ internal sealed class PluckedRendering : IRendering
         _quads.Add(added);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void ComputeBlock()
     {
         Array.Clear(_sumLeft);
