@@ -22,6 +22,9 @@ internal sealed class Body
     private readonly Vector128<float>[] _right;
     private readonly Vector128<float>[] _last;
     private readonly Vector128<float>[] _beforeLast;
+    private readonly float[] _difference = new float[StringQuad.BlockFrames];
+    private readonly Vector128<float>[] _sumLeft = new Vector128<float>[StringQuad.BlockFrames];
+    private readonly Vector128<float>[] _sumRight = new Vector128<float>[StringQuad.BlockFrames];
     private readonly float _blocker;
     private float _in1;
     private float _in2;
@@ -45,34 +48,50 @@ internal sealed class Body
         _blocker = (float)(1.0 - (2.0 * Math.PI * BlockerHertz / rate.Hertz));
     }
 
-    /// <summary>Turns a block of what the strings do, left and right, into what the body radiates.</summary>
+    /// <summary>Turns a block of what the strings do, left and right, into what the body radiates. At most <see cref="StringQuad.BlockFrames"/>.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Process(Span<float> left, Span<float> right)
     {
         for (int i = 0; i < left.Length; i++)
         {
             float force = left[i] + right[i] + KeepAwake;
-            (Vector128<float> sumLeft, Vector128<float> sumRight) = Ring(force - _in2);
+            _difference[i] = force - _in2;
             (_in2, _in1) = (_in1, force);
-            left[i] = Block(((float)BodyModes.Direct * 2f * left[i]) + Vector128.Sum(sumLeft), ref _leftIn, ref _leftOut);
-            right[i] = Block(((float)BodyModes.Direct * 2f * right[i]) + Vector128.Sum(sumRight), ref _rightIn, ref _rightOut);
+        }
+
+        Array.Clear(_sumLeft);
+        Array.Clear(_sumRight);
+        for (int g = 0; g < _gain.Length; g++)
+        {
+            Ring(g, left.Length);
+        }
+
+        const float Straight = (float)BodyModes.Direct * 2f;
+        for (int i = 0; i < left.Length; i++)
+        {
+            left[i] = Block((Straight * left[i]) + Vector128.Sum(_sumLeft[i]), ref _leftIn, ref _leftOut);
+            right[i] = Block((Straight * right[i]) + Vector128.Sum(_sumRight[i]), ref _rightIn, ref _rightOut);
         }
     }
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private (Vector128<float> Left, Vector128<float> Right) Ring(float difference)
+    // Four modes over a whole block, their states in registers.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private void Ring(int g, int frames)
     {
-        var input = Vector128.Create(difference);
-        (Vector128<float> sumLeft, Vector128<float> sumRight) = (Vector128<float>.Zero, Vector128<float>.Zero);
-        for (int g = 0; g < _gain.Length; g++)
+        (Vector128<float> gain, Vector128<float> one, Vector128<float> two) = (_gain[g], _one[g], _two[g]);
+        (Vector128<float> toLeft, Vector128<float> toRight) = (_left[g], _right[g]);
+        (Vector128<float> last, Vector128<float> before) = (_last[g], _beforeLast[g]);
+        (float[] difference, Vector128<float>[] left, Vector128<float>[] right) = (_difference, _sumLeft, _sumRight);
+        for (int i = 0; i < frames; i++)
         {
-            Vector128<float> y = (_gain[g] * input) + (_one[g] * _last[g]) + (_two[g] * _beforeLast[g]);
-            (_beforeLast[g], _last[g]) = (_last[g], y);
-            sumLeft += y * _left[g];
-            sumRight += y * _right[g];
+            Vector128<float> known = Vector128.FusedMultiplyAdd(two, before, gain * difference[i]);
+            before = last;
+            last = Vector128.FusedMultiplyAdd(one, last, known);
+            left[i] = Vector128.FusedMultiplyAdd(last, toLeft, left[i]);
+            right[i] = Vector128.FusedMultiplyAdd(last, toRight, right[i]);
         }
 
-        return (sumLeft, sumRight);
+        (_last[g], _beforeLast[g]) = (last, before);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

@@ -26,7 +26,7 @@ internal readonly record struct BodyMode(double Hertz, double Quality, double Le
 internal static class BodyModes
 {
     /// <summary>How much of the string reaches the ear past the modes.</summary>
-    public const double Direct = 0.45;
+    public const double Direct = 0.4;
 
     private const int DenseCount = 18;
     private const double DenseFrom = 650.0;
@@ -61,7 +61,7 @@ internal static class BodyModes
     {
         double place = (index + (0.35 * Math.Sin(index * 2.4))) / (DenseCount - 1);
         double hertz = DenseFrom * Math.Pow(DenseTo / DenseFrom, Math.Max(0.0, place));
-        double gain = 0.42 * Math.Pow(DenseFrom / hertz, 0.25);
+        double gain = 0.24 * Math.Pow(DenseFrom / hertz, 0.25);
         double lean = 0.45 * Math.Sin((index * 1.9) + 0.6);
         return new BodyMode(hertz, 14.0 + (3.0 * Math.Sin(index * 1.3)), gain * (1.0 + lean), gain * (1.0 - lean));
     }

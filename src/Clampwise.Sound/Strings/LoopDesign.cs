@@ -15,7 +15,7 @@ internal readonly record struct LoopDesign(int Delay, double LossGain, double Lo
     /// <summary>How many stiffness allpasses are in a loop.</summary>
     public const int StiffnessStages = 6;
 
-    private const double HighHertz = 3000.0;
+    internal const double HighHertz = 3000.0;
     private const double ShortestStage = 0.05;
     private const double LongestStage = 16.0;
 

@@ -6,8 +6,10 @@ namespace Clampwise.Sound.Strings;
 /// </summary>
 internal sealed class PickPulse
 {
-    private const double SoftSeconds = 0.00075;
-    private const double HardSeconds = 0.00035;
+    private const double SoftSeconds = 0.0006;
+    private const double HardSeconds = 0.00024;
+    private const double SoftCorner = 1.4;
+    private const double HardCorner = 5.0;
     private const double TailDecays = 9.0;
     private readonly double _width;
     private readonly double _pole;
@@ -21,7 +23,8 @@ internal sealed class PickPulse
         // A harder stroke lets go of the string faster: shorter and brighter (estimate, within the 0.3 to 0.6 ms of common models).
         double bite = Math.Clamp((0.7 * pick.Hardness) + (0.6 * (strength.Value - 0.4)), 0.0, 1.0);
         double width = double.Lerp(SoftSeconds, HardSeconds, bite) * rate.Hertz;
-        double corner = double.Lerp(350.0, 1500.0, bite);
+        // A string that is pulled aside and let go has partials that fall with their number: a corner at a few times its pitch.
+        double corner = Math.Clamp(double.Lerp(SoftCorner, HardCorner, bite) * @string.Hertz, 160.0, 2500.0);
         return new PickPulse(width, Math.Exp(-2.0 * Math.PI * corner / rate.Hertz), pick.Position * rate.Hertz / @string.Hertz);
     }
 

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 
 namespace Clampwise.Sound.Strings;
@@ -13,6 +14,7 @@ internal sealed class PluckedRendering : IRendering
     private readonly Vector128<float>[] _sumRight = new Vector128<float>[Block];
     private readonly float[] _left = new float[Block];
     private readonly float[] _right = new float[Block];
+    private readonly float[] _bridge = new float[Block];
     private readonly Body _body;
     private readonly Room _room;
     private readonly long _fadeFrames;
@@ -36,6 +38,7 @@ internal sealed class PluckedRendering : IRendering
     public long FrameCount { get; }
 
     /// <inheritdoc/>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public int Read(Span<float> stereo)
     {
         int frames = (int)Math.Min(stereo.Length / 2, FrameCount - _frame);
@@ -74,18 +77,20 @@ internal sealed class PluckedRendering : IRendering
         _quads.Add(added);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void ComputeBlock()
     {
         Array.Clear(_sumLeft);
         Array.Clear(_sumRight);
         foreach (StringQuad quad in _quads)
         {
-            quad.AddBlock(_frame, _sumLeft, _sumRight);
+            quad.AddBlock(_frame, _bridge, _sumLeft, _sumRight);
         }
 
         for (int i = 0; i < Block; i++)
         {
             (_left[i], _right[i]) = (Vector128.Sum(_sumLeft[i]), Vector128.Sum(_sumRight[i]));
+            _bridge[i] = _left[i] + _right[i];
         }
 
         _body.Process(_left, _right);

@@ -7,27 +7,31 @@ namespace Clampwise.Sound.Strings;
 /// <param name="HighDecaySeconds">Time for partials near 3 kHz to fall by 60 dB.</param>
 internal readonly record struct StringBehaviour(double Hertz, double Inharmonicity, double LowDecaySeconds, double HighDecaySeconds)
 {
-    // Full stiffness makes tuners and ears read stopped wound strings several cents sharp; on the four low strings it is near the
-    // threshold of hearing anyway (Jarvelainen and Karjalainen on the acoustic guitar). Half of it keeps the colour, and the cap keeps
-    // partials 1 to 6 within a cent or so of their harmonic places at the top of the neck (our judgement).
-    private const double StiffnessShare = 0.5;
+    // Full stiffness makes tuners and ears read low wound strings several cents sharp; on the four low strings it is near the threshold
+    // of hearing anyway (Jarvelainen and Karjalainen on the acoustic guitar). A part of it keeps the colour, and the cap keeps the upper
+    // partials of stopped strings within a few cents of their harmonic places (our judgement).
+    private const double StiffnessShare = 0.3;
     private const double StiffnessCap = 1.2e-4;
 
     // A shorter string gives its energy away sooner (estimate).
     private const double LowDecayExponent = 0.5;
     private const double HighDecayExponent = 0.25;
 
-    // Readers of pitch weigh the first few partials: they read a stiff string about this many times B/2 above its first partial.
-    private const double ReadingWeight = 2.5;
+    /// <summary>How far the first partial is set below <see cref="Hertz"/>, so that the partials taken together are read there.</summary>
+    public Cents Lowered { get; init; }
 
-    /// <summary>
-    /// The frequency of f0 in f_n = n f0 sqrt(1 + B n^2), so that partials 1 to 6 taken together sit at <see cref="Hertz"/>: half of what
-    /// the upper ones rise is taken off the lowest one.
-    /// </summary>
-    public double StiffFundamental => Hertz / Math.Sqrt(1.0 + (ReadingWeight * Inharmonicity));
+    /// <summary>The frequency f0 of f_n = n f0 sqrt(1 + B n^2).</summary>
+    public double StiffFundamental => Hertz / (Lowered.Ratio * Math.Sqrt(1.0 + Inharmonicity));
 
     /// <summary>The frequency of a partial, 1 for the lowest.</summary>
     public double Partial(int number) => number * StiffFundamental * Math.Sqrt(1.0 + (Inharmonicity * number * number));
+
+    /// <summary>About how long a partial takes to fall by 60 dB: losses grow with the square of the frequency between the two given ones.</summary>
+    public double DecaySeconds(double hertz)
+    {
+        double grown = Math.Pow(hertz / LoopDesign.HighHertz, 2.0);
+        return 1.0 / ((1.0 / LowDecaySeconds) + (grown * ((1.0 / HighDecaySeconds) - (1.0 / LowDecaySeconds))));
+    }
 
     /// <summary>The behaviour of a note at a concert pitch.</summary>
     public static StringBehaviour Of(PlayedNote note, ConcertPitch concertPitch)

@@ -27,10 +27,11 @@ internal sealed record StringVoice(
     private const double LevelDecay = 1.25;
     private static readonly Cents s_halfApart = new(0.175);
 
-    // Wanted size of a firm note and how far towards it notes are evened out: all the way would take the body's colour away.
+    // Half of what a tuner reads sharp is taken off, so that the first partial and the reading lie on either side of the pitch.
+    private const double MostLowered = 0.6;
+
     private const double FirmLevel = 0.060;
-    private const double Evenness = 0.85;
-    private const double WidestPan = 0.5;
+    private const double WidestPan = 0.4;
 
     /// <summary>How much of the pulse each loop gets, and how much of each loop reaches the body.</summary>
     public static (float Upright, float Level) Shares => (0.8f, 0.35f);
@@ -40,7 +41,9 @@ internal sealed record StringVoice(
     {
         var @string = StringBehaviour.Of(note, performance.ConcertPitch);
         var pulse = PickPulse.Of(performance.Pick, note.Strength, @string, rate);
-        float gain = (float)GainOf(@string, pulse, note.Strength, rate);
+        var spectrum = NoteSpectrum.Of(@string, pulse, rate);
+        @string = @string with { Lowered = new Cents(Math.Min(spectrum.ReadSharp.Value / 2.0, MostLowered)) };
+        double gain = FirmLevel * Math.Pow(note.Strength.Value / Strength.Standard.Value, 1.5) / spectrum.Size;
         long damp = rate.FrameAt(note.End);
         (float left, float right) = Pan(note, performance.StringCount);
         return new StringVoice(
@@ -49,32 +52,15 @@ internal sealed record StringVoice(
             damp + rate.FrameAt(TimeSpan.FromSeconds(TailSeconds)),
             LoopDesign.Of(@string, rate, -s_halfApart, UprightDecay),
             LoopDesign.Of(@string, rate, s_halfApart, LevelDecay),
-            Array.ConvertAll(pulse.Samples(), sample => sample * gain),
+            Array.ConvertAll(pulse.Samples(), sample => (float)(sample * gain)),
             left,
             right);
-    }
-
-    // A pulse in a loop of N samples gives partials of 2/N times its spectrum; their power through the body is brought near one level.
-    private static double GainOf(StringBehaviour @string, PickPulse pulse, Strength strength, SampleRate rate)
-    {
-        double power = 0.0;
-        for (int n = 1; n <= 40 && @string.Partial(n) < Math.Min(5000.0, 0.45 * rate.Hertz); n++)
-        {
-            double hertz = @string.Partial(n);
-            double size = 2.0 * @string.Hertz / rate.Hertz * pulse.Magnitude(2.0 * Math.PI * hertz / rate.Hertz);
-            power += size * size * BodyModes.Power(hertz);
-        }
-
-        double typical = 2.0 * @string.Hertz / rate.Hertz * pulse.Magnitude(2.0 * Math.PI * @string.Hertz / rate.Hertz);
-        double own = Math.Sqrt(power);
-        double even = Math.Pow(own, Evenness) * Math.Pow(typical, 1.0 - Evenness);
-        return FirmLevel * Math.Pow(strength.Value / Strength.Standard.Value, 1.5) / Math.Max(even, 1e-9);
     }
 
     // Equal power, the lowest string a little to the left as the player hears it.
     private static (float Left, float Right) Pan(PlayedNote note, int stringCount)
     {
-        double place = stringCount < 2 ? 0.0 : 1.0 - (2.0 * (note.String.Number - 1) / (stringCount - 1));
+        double place = stringCount < 2 ? 0.0 : (2.0 * (note.String.Number - 1) / (stringCount - 1)) - 1.0;
         double angle = (1.0 - (WidestPan * place)) * Math.PI / 4.0;
         return ((float)Math.Cos(angle), (float)Math.Sin(angle));
     }
