@@ -31,6 +31,6 @@ public sealed record Verdict(bool IsCorrect, string Given, string Expected, Voic
     /// <summary>Clean changes in a minute, if changes were counted.</summary>
     public int? ChangesPerMinute { get; init; }
 
-    /// <summary>What to play after the verdict: a wrong answer beside the right one, else the right one alone.</summary>
-    public ImmutableArray<Voicing> ToPlay => Answered is { } wrong && !IsCorrect ? [wrong, Right] : [Right];
+    /// <summary>What to play after the verdict: what was answered beside the right one, or the right one alone if they are one.</summary>
+    public ImmutableArray<Voicing> ToPlay => Answered is { } answered && !answered.Equals(Right) ? [answered, Right] : [Right];
 }
