@@ -96,6 +96,18 @@ internal sealed class ChordModifierParser(ChordTextReader reader, ChordQualityDr
 
         draft.Triad = isSecond && !isBoth ? TriadKind.Suspended2 : TriadKind.Suspended4;
         draft.Added = isBoth ? draft.Added.With(ChordDegree.Of(9)) : draft.Added;
+        return ReadSeventhAfterSuspension();
+    }
+
+    // Some write sus7 or sus9 for 7sus4 and 9sus4.
+    private Fault? ReadSeventhAfterSuspension()
+    {
+        int number = draft.Extent == ChordExtent.Triad ? reader.ReadNumber(13, 9, 7) : 0;
+        if (number != 0)
+        {
+            (draft.Extent, draft.Seventh) = (ChordQualityParser.ExtentOf(number), SeventhKind.Minor);
+        }
+
         return null;
     }
 
@@ -160,7 +172,7 @@ internal sealed class ChordModifierParser(ChordTextReader reader, ChordQualityDr
         }
 
         // What was added to the triad stays: (add9) and (maj7) make a major ninth when they are brought together.
-        (draft.Extent, draft.Seventh) = (ChordExtent.Seventh + ((number - 7) / 2), SeventhKind.Major);
+        (draft.Extent, draft.Seventh) = (ChordQualityParser.ExtentOf(number), SeventhKind.Major);
         return null;
     }
 

@@ -21,13 +21,35 @@ internal sealed class ChordQualityDraft
 
     public ChordQuality Build()
     {
+        SpellOutPower();
+        SettleOmitted();
         SettleFifth();
         SettleTones();
+        JoinSuspensions();
         Climb();
         StepDownFromAlteredTop();
         SettleSuspension();
         SettlePower();
+        DropOmittedStrangers();
         return new ChordQuality(Triad, Extent, Seventh, Altered, Added, Omitted);
+    }
+
+    // Without its third a minor chord is no more minor than major, and a fifth left out is neither raised nor lowered.
+    private void SettleOmitted()
+    {
+        if (Seventh == SeventhKind.Diminished)
+        {
+            return;
+        }
+
+        if (Triad == TriadKind.Diminished && (Omitted.HasNumber(3) || Omitted.HasNumber(5)))
+        {
+            (Triad, Altered) = (TriadKind.Minor, Altered.With(s_flatFifth));
+        }
+
+        Triad = Triad == TriadKind.Minor && Omitted.HasNumber(3) ? TriadKind.Major : Triad;
+        Triad = Triad == TriadKind.Augmented && Omitted.HasNumber(5) ? TriadKind.Major : Triad;
+        Altered = Omitted.HasNumber(5) ? Altered.WithoutNumber(5) : Altered;
     }
 
     private void SettleFifth()
@@ -40,7 +62,7 @@ internal sealed class ChordQualityDraft
             Triad = isSharp ? TriadKind.Augmented : TriadKind.Diminished;
             Altered = Altered.WithoutNumber(5);
         }
-        else if (isFlat || isSharp)
+        else if ((isFlat || isSharp) && Seventh != SeventhKind.Diminished)
         {
             Altered = Triad switch
             {
@@ -55,6 +77,7 @@ internal sealed class ChordQualityDraft
     // One name for each added or altered tone: without a sixth or seventh all are added, with a seventh the raised and lowered are altered.
     private void SettleTones()
     {
+        TakeSixth();
         DegreeSet fifths = default;
         DegreeSet others = default;
         foreach (ChordDegree degree in Altered | Added)
@@ -77,6 +100,14 @@ internal sealed class ChordQualityDraft
         }
     }
 
+    // A sixth or thirteenth added to a triad makes a sixth chord.
+    private void TakeSixth()
+    {
+        bool hasSixth = Added.Contains(ChordDegree.Of(6)) || Added.Contains(ChordDegree.Of(13));
+        Extent = Extent == ChordExtent.Triad && hasSixth ? ChordExtent.Sixth : Extent;
+        Added = Extent is ChordExtent.Sixth or ChordExtent.SixthNinth ? Added.Without(ChordDegree.Of(6)).Without(ChordDegree.Of(13)) : Added;
+    }
+
     private ChordDegree Named(ChordDegree degree)
     {
         bool hasSeventh = Extent >= ChordExtent.Seventh;
@@ -96,12 +127,6 @@ internal sealed class ChordQualityDraft
     // A tone added just above the top of the stack is the next step of the stack.
     private void Climb()
     {
-        if (Extent == ChordExtent.Triad && TryTake(6))
-        {
-            Extent = ChordExtent.Sixth;
-        }
-
-        Added = Extent is ChordExtent.Sixth or ChordExtent.SixthNinth ? Added.Without(ChordDegree.Of(6)) : Added;
         Extent = Extent == ChordExtent.Sixth && TryTake(9) ? ChordExtent.SixthNinth : Extent;
         Extent = Extent == ChordExtent.Seventh && TryTake(9) ? ChordExtent.Ninth : Extent;
         Extent = Extent == ChordExtent.Ninth && TryTake(11) ? ChordExtent.Eleventh : Extent;
@@ -134,14 +159,19 @@ internal sealed class ChordQualityDraft
         Extent = Extent == ChordExtent.SixthNinth && Altered.HasNumber(9) ? ChordExtent.Sixth : Extent;
     }
 
-    private void SettleSuspension()
+    // Second and fourth together are called sus4 with a ninth.
+    private void JoinSuspensions()
     {
-        if (Triad == TriadKind.Suspended2 && Added.Contains(ChordDegree.Of(4)))
+        bool hasFourth = Added.Contains(ChordDegree.Of(4)) || Added.Contains(ChordDegree.Of(11));
+        if (Triad == TriadKind.Suspended2 && hasFourth)
         {
             Triad = TriadKind.Suspended4;
-            Added = Added.Without(ChordDegree.Of(4)).With(ChordDegree.Of(9));
+            Added = Added.With(ChordDegree.Of(9));
         }
+    }
 
+    private void SettleSuspension()
+    {
         if (Triad == TriadKind.Suspended4)
         {
             Added = Added.Without(ChordDegree.Of(4)).Without(ChordDegree.Of(11));
@@ -157,17 +187,28 @@ internal sealed class ChordQualityDraft
         Omitted = hasNoThird ? Omitted.WithoutNumber(3) : Omitted;
     }
 
-    private void SettlePower()
+    // A power chord with anything more is a chord without its third.
+    private void SpellOutPower()
     {
-        bool isPlain = Extent == ChordExtent.Triad && Altered.IsEmpty && Added.IsEmpty;
-        if (Triad == TriadKind.Power && !(isPlain && Omitted.WithoutNumber(3).IsEmpty))
+        if (Triad == TriadKind.Power)
         {
             (Triad, Omitted) = (TriadKind.Major, Omitted.With(s_third));
         }
-        else if (isPlain && Triad is TriadKind.Major or TriadKind.Minor or TriadKind.Power && Omitted.Count <= 1)
+    }
+
+    private void SettlePower()
+    {
+        bool isPlain = Extent == ChordExtent.Triad && Altered.IsEmpty && Added.IsEmpty;
+        if (isPlain && Triad == TriadKind.Major && Omitted == DegreeSet.Of(s_third))
         {
-            bool isPower = isPlain && (Triad == TriadKind.Power || Omitted.Contains(s_third));
-            (Triad, Omitted) = isPower ? (TriadKind.Power, default) : (Triad, Omitted);
+            (Triad, Omitted) = (TriadKind.Power, default);
         }
+    }
+
+    // Nothing can be left out that the chord has not.
+    private void DropOmittedStrangers()
+    {
+        var whole = new ChordQuality(Triad, Extent, Seventh, Altered, Added, default);
+        Omitted = DegreeSet.Of([.. Omitted.Where(omitted => whole.Tones.Any(tone => tone.Number == omitted.Number))]);
     }
 }

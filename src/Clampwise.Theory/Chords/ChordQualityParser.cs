@@ -37,6 +37,9 @@ internal static class ChordQualityParser
         return new ChordModifierParser(reader, draft).ReadAll() is { } fault ? fault : draft.Build();
     }
 
+    /// <summary>How far a chord with this number is built up: 7, 9, 11 or 13.</summary>
+    internal static ChordExtent ExtentOf(int number) => ChordExtent.Seventh + ((number - 7) / 2);
+
     internal static bool ReadMajorMark(ChordTextReader reader)
     {
         if (reader.TryReadAny(s_major))
@@ -115,7 +118,7 @@ internal static class ChordQualityParser
                 draft.Extent = ChordExtent.Sixth;
                 break;
             case >= 7:
-                draft.Extent = ChordExtent.Seventh + ((number - 7) / 2);
+                draft.Extent = ExtentOf(number);
                 draft.Seventh = Seventh(draft, isMajorSeventh);
                 break;
         }

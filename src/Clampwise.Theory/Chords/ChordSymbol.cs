@@ -33,7 +33,7 @@ public sealed record ChordSymbol
     /// <summary>How far another symbol says the same: the same chord, perhaps by an enharmonic root or bass.</summary>
     public ChordLikeness LikenessTo(ChordSymbol other)
     {
-        bool isSameChord = Root.Class == other.Root.Class && Quality == other.Quality && BassClass == other.BassClass;
+        bool isSameChord = Root.Class == other.Root.Class && Quality.HasTonesOf(other.Quality) && BassClass == other.BassClass;
         return !isSameChord ? ChordLikeness.OtherChord
             : Root == other.Root && Bass == other.Bass ? ChordLikeness.Same : ChordLikeness.OtherSpelling;
     }
