@@ -11,7 +11,8 @@ internal static class ChordQualityParser
         DegreeSet.Of(ChordDegree.Of(5, -1), ChordDegree.Of(5, 1), ChordDegree.Of(9, -1), ChordDegree.Of(9, 1));
 
     private static readonly string[] s_diminished = ["diminished", "dim", "°", "º", "˚"];
-    private static readonly string[] s_halfDiminished = ["half-diminished", "half diminished", "halfdim", "half-dim", "hdim", "ø", "Ø", "∅"];
+    private static readonly string[] s_halfDiminished =
+        ["half-diminished", "half diminished", "halfdim", "half-dim", "hdim", "ø", "Ø", "∅"];
     private static readonly string[] s_augmented = ["augmented", "aug", "Aug", "+5", "+"];
     private static readonly string[] s_minor = ["minor", "Minor", "min", "Min", "MIN", "mi", "Mi", "MI", "m", "-", "−", "–"];
     private static readonly string[] s_major = ["major", "Major", "maj", "Maj", "MAJ", "Ma", "MA", "M"];

@@ -29,5 +29,6 @@ public sealed record Acceptance(AcceptanceKind Kind, bool IsOtherSpelling, Readi
     }
 
     private static bool HasOtherBass(Sonority sonority, ChordSymbol symbol) =>
-        sonority.Readings.Any(reading => reading.Symbol.Root.Class == symbol.Root.Class && reading.Symbol.Quality.HasTonesOf(symbol.Quality));
+        sonority.Readings.Select(reading => reading.Symbol)
+            .Any(other => other.Root.Class == symbol.Root.Class && other.Quality.HasTonesOf(symbol.Quality));
 }

@@ -26,5 +26,6 @@ public readonly record struct FirstReading(SonorityKind Kind, PitchClass Root, C
     }
 
     /// <summary>True if this is the chord of a symbol over the symbol's bass, whatever its spelling.</summary>
-    public bool Is(ChordSymbol symbol) => Quality is { } quality && symbol.Root.Class == Root && symbol.BassClass == Bass && quality.HasTonesOf(symbol.Quality);
+    public bool Is(ChordSymbol symbol) =>
+        Quality is { } quality && symbol.Root.Class == Root && symbol.BassClass == Bass && quality.HasTonesOf(symbol.Quality);
 }

@@ -62,7 +62,8 @@ internal static class ReadingOrder
 
         PitchClass bass = heard.Bass;
         var all = pitches.ToArray();
-        return [.. costs.Where(pair => pair.Cost <= DearestCost).OrderBy(pair => pair.Cost).Select(pair => Read(pair.Candidate, bass, all))];
+        var names = costs.Where(pair => pair.Cost <= DearestCost).OrderBy(pair => pair.Cost).Select(pair => pair.Candidate);
+        return [.. names.Select(candidate => Read(candidate, bass, all))];
     }
 
     private static Reading Read(ReadingCandidate candidate, PitchClass bass, Pitch[] pitches) =>

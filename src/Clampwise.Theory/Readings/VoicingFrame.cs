@@ -8,7 +8,8 @@ namespace Clampwise.Theory;
 internal readonly struct VoicingFrame
 {
     /// <summary>More than the exact pitches can change between two names.</summary>
-    public const int MostAdjustment = DoubledRoot + DoubledBassRoot + RootOfFrame + DoubledForeignBass + (Pitch.HighestMidi / SemitonesForOne);
+    public const int MostAdjustment =
+        DoubledRoot + DoubledBassRoot + RootOfFrame + DoubledForeignBass + (Pitch.HighestMidi / SemitonesForOne);
 
     private const int DoubledRoot = 8;
     private const int DoubledBassRoot = 2;
@@ -72,7 +73,12 @@ internal readonly struct VoicingFrame
 
     // The lowest three notes are root, fifth, root or fifth, root, fifth. The root of a fifth is its lower note, that of a fourth its
     // upper one (Hindemith, The Craft of Musical Composition, book 1).
-    private static int RootOfPowerChord(int second, int third) => (second, third) switch { (Fifth, Octave) => 0, (Fourth, Octave) => Fourth, _ => -1 };
+    private static int RootOfPowerChord(int second, int third) => (second, third) switch
+    {
+        (Fifth, Octave) => 0,
+        (Fourth, Octave) => Fourth,
+        _ => -1,
+    };
 
     // Semitones above the bass at which each of the twelve tones sounds first.
     [InlineArray(PitchClass.Count)]
