@@ -64,5 +64,8 @@ internal static class TheoryWords
         new($"degree {degree.Value} with alteration {degree.Alter} cannot be changed so in a chord of {string.Join(' ', quality.Tones)}: expected a tone to "
             + "add (2, 4, 6, 7, 9, 11, 13), or one that the chord holds to alter or subtract");
 
+    public static Fault DiminishedSeventhAlone =>
+        new("a diminished seventh needs a diminished fifth beneath it: expected degree 5 to be altered by -1 too");
+
     internal static string Found(string text, int start) => start >= text.Length ? "the end of the text" : $"'{text[start..]}'";
 }

@@ -5,7 +5,7 @@ public static class ChordSpelling
 {
     private const int MinorKeyOffset = 3;
 
-    // The bass below a root that is no tone of its chord: by semitones above the root, as slash basses are mostly written (common practice).
+    // A bass that is no tone of the chord: by semitones above the root, as slash basses are mostly written (common practice).
     private static readonly ChordDegree[] s_bassDegrees =
     [
         ChordDegree.Root, ChordDegree.Of(9, -1), ChordDegree.Of(9), ChordDegree.Of(3, -1), ChordDegree.Of(3), ChordDegree.Of(11),

@@ -7,4 +7,8 @@ namespace Clampwise.Theory;
 /// <param name="Value">degree-value: 1 to 13.</param>
 /// <param name="Alter">degree-alter in semitones.</param>
 /// <param name="Type">degree-type.</param>
-public readonly record struct MusicXmlDegree(int Value, int Alter, MusicXmlDegreeType Type);
+public readonly record struct MusicXmlDegree(int Value, int Alter, MusicXmlDegreeType Type)
+{
+    /// <summary>Type, value and alteration, such as alter 5 -1.</summary>
+    public override string ToString() => $"{Type.ToString().ToLowerInvariant()} {Value} {Alter:+0;-0;0}";
+}

@@ -5,7 +5,8 @@ namespace Clampwise.Theory;
 /// <summary>A chord's quality as MusicXML 4.0 writes it: one of the 33 kind values and the degrees that change it.</summary>
 public sealed class MusicXmlKind
 {
-    private static readonly (string Kind, ChordQuality Quality)[] s_chords = [.. Chords.Select(pair => (pair.Kind, ChordQuality.Parse(pair.Text).Value))];
+    private static readonly (string Kind, ChordQuality Quality)[] s_chords =
+        [.. Chords.Select(pair => (pair.Kind, ChordQuality.Parse(pair.Text).Value))];
 
     private MusicXmlKind(string kind, ImmutableArray<MusicXmlDegree> degrees) => (Kind, Degrees) = (kind, degrees);
 
@@ -43,7 +44,7 @@ public sealed class MusicXmlKind
 
     /// <summary>The kind, and its degrees in parentheses.</summary>
     public override string ToString() =>
-        Degrees.IsEmpty ? Kind : $"{Kind} ({string.Join(", ", Degrees.Select(d => $"{d.Type.ToString().ToLowerInvariant()} {d.Value} {d.Alter:+0;-0;0}"))})";
+        Degrees.IsEmpty ? Kind : $"{Kind} ({string.Join(", ", Degrees)})";
 
     private static ImmutableArray<MusicXmlDegree> Changes(ChordQuality from, ChordQuality to)
     {
@@ -53,13 +54,17 @@ public sealed class MusicXmlKind
             ChordDegree[] had = [.. tones.Where(tone => from.Tones.Contains(tone) && !to.Tones.Contains(tone))];
             ChordDegree[] gets = [.. tones.Where(tone => to.Tones.Contains(tone) && !from.Tones.Contains(tone))];
             int altered = Math.Min(had.Length, gets.Length);
-            changes.AddRange(gets.Take(altered).Select((tone, i) => new MusicXmlDegree(tone.Number, tone.Alteration - had[i].Alteration, MusicXmlDegreeType.Alter)));
-            changes.AddRange(gets.Skip(altered).Select(tone => new MusicXmlDegree(tone.Number, AddedAlter(tone), MusicXmlDegreeType.Add)));
+            changes.AddRange(gets.Zip(had, Altered));
+            changes.AddRange(gets.Skip(altered).Select(Added));
             changes.AddRange(had.Skip(altered).Select(tone => new MusicXmlDegree(tone.Number, 0, MusicXmlDegreeType.Subtract)));
         }
 
         return changes.ToImmutable();
     }
 
-    private static int AddedAlter(ChordDegree tone) => tone.Number == 7 ? tone.Alteration + 1 : tone.Alteration;
+    private static MusicXmlDegree Altered(ChordDegree to, ChordDegree from) =>
+        new(to.Number, to.Alteration - from.Alteration, MusicXmlDegreeType.Alter);
+
+    private static MusicXmlDegree Added(ChordDegree tone) =>
+        new(tone.Number, tone.Number == 7 ? tone.Alteration + 1 : tone.Alteration, MusicXmlDegreeType.Add);
 }

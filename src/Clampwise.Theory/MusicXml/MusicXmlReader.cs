@@ -25,7 +25,21 @@ internal static class MusicXmlReader
             }
         }
 
-        return draft.Build();
+        return SettleDiminishedSeventh(draft) ? draft.Build() : TheoryWords.DiminishedSeventhAlone;
+    }
+
+    // A diminished seventh stands on a diminished triad, whichever of its degrees was said first.
+    private static bool SettleDiminishedSeventh(ChordQualityDraft draft)
+    {
+        bool isFifthGone = draft.Altered.Contains(ChordDegree.Of(5, -1)) || draft.Omitted.HasNumber(5);
+        bool hasPerfectFifth = draft.Triad == TriadKind.Minor && !isFifthGone;
+        if (draft.Seventh != SeventhKind.Diminished || hasPerfectFifth)
+        {
+            return draft.Seventh != SeventhKind.Diminished;
+        }
+
+        draft.Triad = TriadKind.Diminished;
+        return true;
     }
 
     private static bool Add(ChordQualityDraft draft, MusicXmlDegree degree)
@@ -37,7 +51,7 @@ internal static class MusicXmlReader
 
         // A fifth beside the fifth is an altered one; anything else joins the chord.
         bool isFifth = degree.Value == 5 && Math.Abs(degree.Alter) == 1;
-        bool isJoining = degree is { Value: 2 or 4 or 6 or 9 or 11 or 13, Alter: >= -1 and <= 1 };
+        bool isJoining = (degree.Value, degree.Alter) is (2 or 9, -1 or 0 or 1) or (4 or 11, 0 or 1) or (6 or 13, 0 or -1);
         draft.Altered = isFifth ? draft.Altered.With(ChordDegree.Of(5, degree.Alter)) : draft.Altered;
         draft.Added = isJoining ? draft.Added.With(ChordDegree.Of(degree.Value, degree.Alter)) : draft.Added;
         return isFifth || isJoining;
@@ -52,7 +66,7 @@ internal static class MusicXmlReader
         }
 
         int alteration = tone.Alteration + degree.Alter;
-        if (degree.Value is 5 or 9 or 11 or 13 && alteration is -1 or 1)
+        if ((degree.Value, alteration) is (5 or 9, -1 or 1) or (11, 1) or (13, -1))
         {
             draft.Altered = draft.Altered.With(ChordDegree.Of(degree.Value, alteration));
             return true;
@@ -69,9 +83,16 @@ internal static class MusicXmlReader
 
     private static bool SetSeventh(ChordQualityDraft draft, int alteration)
     {
-        SeventhKind seventh = alteration switch { 0 => SeventhKind.Major, -1 => SeventhKind.Minor, -2 => SeventhKind.Diminished, _ => SeventhKind.None };
+        SeventhKind seventh = alteration switch
+        {
+            0 => SeventhKind.Major,
+            -1 => SeventhKind.Minor,
+            -2 => SeventhKind.Diminished,
+            _ => SeventhKind.None,
+        };
         bool hadSixth = draft.Extent is ChordExtent.Sixth or ChordExtent.SixthNinth;
-        bool isPossible = seventh != SeventhKind.None && !hadSixth && (seventh != SeventhKind.Diminished || draft.Triad == TriadKind.Diminished);
+        bool isOnItsTriad = seventh != SeventhKind.Diminished || draft.Triad is TriadKind.Minor or TriadKind.Diminished;
+        bool isPossible = seventh != SeventhKind.None && !hadSixth && isOnItsTriad;
         if (isPossible)
         {
             draft.Seventh = seventh;

@@ -33,7 +33,7 @@ public sealed class Reading
     public DegreeSet Doubled { get; }
 
     /// <summary>True if the bass is no tone of the chord above it.</summary>
-    public bool IsBassForeign => Symbol.Bass is { } bass && !Symbol.Quality.Tones.Any(tone => (Symbol.Root + tone.Interval).Class == bass.Class);
+    public bool IsBassForeign => Symbol.Tones.All(tone => tone.Note.Class != Symbol.BassClass);
 
     /// <inheritdoc/>
     public override string ToString() => Symbol.ToString();

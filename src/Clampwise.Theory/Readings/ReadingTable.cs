@@ -29,7 +29,7 @@ internal static class ReadingTable
             }
         }
 
-        return [.. found.OrderBy(candidate => candidate.Cost).ThenBy(candidate => candidate.RootAboveBass).ThenBy(candidate => candidate.QualityIndex)];
+        return [.. found.OrderBy(name => name.Cost).ThenBy(name => name.RootAboveBass).ThenBy(name => name.QualityIndex)];
     }
 
     private static void AddReadings(List<ReadingCandidate> found, ToneSet fromBass, int root)
@@ -45,7 +45,8 @@ internal static class ReadingTable
             int cost = ReadingVocabulary.Costs[index] + crowding;
             if (fit.Fits(whole))
             {
-                cost += ReadingCosts.OfMissing(quality, whole) + ReadingCosts.OfInversion(quality, ChordSpelling.Degree(quality, bass), whole);
+                ChordDegree inBass = ChordSpelling.Degree(quality, bass);
+                cost += ReadingCosts.OfMissing(quality, whole) + ReadingCosts.OfInversion(quality, inBass, whole);
                 found.Add(new ReadingCandidate((byte)root, (byte)index, false, (short)cost));
             }
             else if (root != 0 && (above.Count >= 3 || quality.Triad == TriadKind.Power) && !fit.All.Has(bass) && fit.Fits(above))
