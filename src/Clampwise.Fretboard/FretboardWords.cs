@@ -86,4 +86,12 @@ internal static class FretboardWords
     public static Fault MaxFretOutOfRange(int fret) => new($"the highest fret is {fret}: give 1 to {Fret.Last}");
 
     public static Fault SpanOutOfRange(int span) => new($"the span is {span} frets: give 1 to {FrettingSpace.WidestSpan}");
+
+    public static Fault ExpectedDegree(string found) =>
+        new($"expected degrees such as R 3 5 b7 9, found {(found.Trim().Length == 0 ? "nothing" : $"'{found.Trim()}'")}", 1);
+
+    public static Fault NearHasOtherStrings(int found, int expected) =>
+        new($"the voicing to stay near has {found} strings, the setup has {expected}");
+
+    public static Fault NotNegative(string what, int found) => new($"{what} is {found}: give 0 or more");
 }

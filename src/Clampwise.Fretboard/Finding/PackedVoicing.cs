@@ -18,6 +18,12 @@ internal readonly record struct PackedVoicing(ulong Bits)
     /// <summary>Difficulties beyond it are kept as this.</summary>
     public const double HardestPoints = byte.MaxValue / StepsInAPoint;
 
+    /// <summary>Keys lie below it.</summary>
+    public const int KeyCount = 1 << 16;
+
+    /// <summary>Bass and pitch classes in one number.</summary>
+    public int Key => (int)(Bits >> ClassesShift);
+
     public ulong Stops => Bits & StopsMask;
 
     /// <summary>Difficulty in points, to a tenth.</summary>
@@ -27,6 +33,13 @@ internal readonly record struct PackedVoicing(ulong Bits)
     public int Classes => (int)(Bits >> ClassesShift) & ((1 << PitchClass.Count) - 1);
 
     public int BassClass => (int)(Bits >> BassShift);
+
+    public static int KeyOf(int bass, int classes) => (bass << PitchClass.Count) | classes;
+
+    public static (int Bass, int Classes) OfKey(int key) => (key >> PitchClass.Count, key & ((1 << PitchClass.Count) - 1));
+
+    /// <summary>The code of the lowest string of some stops.</summary>
+    public static int FirstStop(ulong stops) => (int)stops & ((1 << BitsEach) - 1);
 
     public static PackedVoicing Of(in WalkedFretting fretting, double difficulty)
     {

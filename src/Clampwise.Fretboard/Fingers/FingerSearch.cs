@@ -70,7 +70,7 @@ internal sealed class FingerSearch(int stringCount, bool usesThumb)
     // Every rising choice of fingers, as the bits of a number.
     private void VisitFingers<TVisitor>(int count, int start, ref TVisitor visitor) where TVisitor : struct, IVisitor
     {
-        for (int chosen = (1 << MostFingers) - 1; chosen >= 0; chosen--)
+        for (int chosen = 0; chosen < 1 << MostFingers; chosen++)
         {
             if (BitOperations.PopCount((uint)chosen) != count)
             {

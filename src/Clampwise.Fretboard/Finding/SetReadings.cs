@@ -1,0 +1,33 @@
+using Clampwise.Theory;
+
+namespace Clampwise.Fretboard;
+
+/// <summary>The first reading of each bass with each set of pitch classes, read when first asked for, as if the notes lay close together.</summary>
+internal sealed class SetReadings
+{
+    private readonly FirstReading?[] _first = new FirstReading?[PackedVoicing.KeyCount];
+
+    /// <summary>The first reading for a key of <see cref="PackedVoicing.Key"/>.</summary>
+    public FirstReading First(int key)
+    {
+        (int bass, int classes) = PackedVoicing.OfKey(key);
+        return _first[key] ??= Read(bass, classes).First;
+    }
+
+    /// <summary>Reads a bass with pitch classes above it, close together.</summary>
+    public static Sonority Read(int bass, int classes)
+    {
+        const int LowestMidi = 48;
+        Span<Pitch> pitches = stackalloc Pitch[PitchClass.Count];
+        int count = 0;
+        for (int above = 0; above < PitchClass.Count; above++)
+        {
+            if (((classes >> ((bass + above) % PitchClass.Count)) & 1) == 1)
+            {
+                pitches[count++] = Pitch.FromMidi(LowestMidi + bass + above);
+            }
+        }
+
+        return Sonority.Read(pitches[..count]);
+    }
+}
