@@ -19,7 +19,7 @@ internal sealed class DailyWork
         Capacity = Math.Max(1, (int)(request.Length / AverageTime()));
         Spacing = Practice.Spacing.For(items.Select(item => item.Key.Shape).Distinct().Count());
         Due = [.. items.Where(IsDue).OrderByDescending(item => Worth(item)).ThenBy(item => item.Key.ToString(), StringComparer.Ordinal)];
-        DueByDay = LoadForecast.DueByDay(items, request.Memory, request.Today, 7);
+        DueByDay = LoadForecast.DueByDay(_known.Values, request.Memory.Model, request.Today, 7);
         _contrasts = ContrastPairs();
     }
 
@@ -54,6 +54,11 @@ internal sealed class DailyWork
     /// <summary>What is not due yet, the soonest first, to fill the time.</summary>
     public IEnumerable<PracticeItem> Ahead(IEnumerable<PlannedItem> chosen)
     {
+        if (!_request.FillsTime)
+        {
+            return [];
+        }
+
         HashSet<ItemKey> taken = [.. chosen.Select(planned => planned.Item.Key)];
         return _items.Where(item => _known.ContainsKey(item.Key) && !taken.Contains(item.Key) && !WasAskedToday(item))
             .OrderBy(item => RecallOf(_known[item.Key]));
