@@ -10,7 +10,9 @@ public class SimulationTests(ITestOutputHelper output)
 {
     private const int Days = 75;
     private const int SettledFrom = 25;
-    private static readonly ItemKey[] s_items = [.. Examples.Harbour.Items.Where(item => item.Key.Direction != Direction.ChangeInTime).Select(item => item.Key)];
+    private static readonly Repertoire s_repertoire = Many.Shapes(90, [Direction.SeeShapeSayShapeName, Direction.NamePlaceShape, Direction.HearSayName]);
+    private static readonly SessionWorld s_world = Examples.World with { Repertoire = s_repertoire };
+    private static readonly ItemKey[] s_items = [.. s_repertoire.Items.Select(item => item.Key)];
 
     [Fact]
     public void Planned_sessions_keep_recall_with_fewer_questions_than_a_round_robin()
@@ -68,8 +70,8 @@ public class SimulationTests(ITestOutputHelper output)
                 recalls.Add(s_items.Average(item => learner.Recall(item, today)));
             }
 
-            SessionPlan plan = DailyPlanner.Plan(new PlanRequest(Examples.Harbour, memory, today, seed + day) { FillsTime = false });
-            var player = new Player(SessionState.Of(plan, default, memory, seed + day), Examples.World, Examples.Evening.AddDays(day));
+            SessionPlan plan = DailyPlanner.Plan(new PlanRequest(s_repertoire, memory, today, seed + day) { FillsTime = false });
+            var player = new Player(SessionState.Of(plan, default, memory, seed + day), s_world, Examples.Evening.AddDays(day));
             Play(player, learner, today, seed + day);
             memory = player.State.Memory;
             asked += isSettled ? player.State.Outcomes.Length : 0;
