@@ -33,9 +33,7 @@ internal static class PracticeWords
 
     public static Fault NothingSounds { get; } = new("nothing sounds yet: let a string ring or place a finger");
 
-    public static Fault TooWide(int frets) => new($"the name fits, but the fingers would span {frets} frets: four are what most hands reach");
-
-    public static Fault TooManyFingers(int fingers) => new($"the name fits, but it would take {fingers} fingers: use at most four");
+    public static Fault NoHand(Fault why) => new($"the name fits, but {why.Message}");
 
     public static string StringDiffers(StringNumber number, Pitch? right, Pitch? answered) =>
         $"string {number}: {Sound(right)}, not {Sound(answered)}";

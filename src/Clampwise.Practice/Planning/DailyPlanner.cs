@@ -32,7 +32,7 @@ public static class DailyPlanner
         ImmutableArray<PlannedItem> middle = [.. interleaver.Order(main, opening, Fillers(work, main)).Take(work.Capacity)];
         return new SessionPlan(SessionKind.Daily, [.. opening, .. middle], [.. close], request.Length)
         {
-            DueInAll = work.Due.Length,
+            DueInAll = work.AllDue.Length,
             Backlog = IsBacklog(work) ? BacklogOf(work, middle) : null,
         };
     }
@@ -67,13 +67,13 @@ public static class DailyPlanner
             .OrderBy(entry => entry.Item2)
             .Select(entry => entry.item);
 
-    private static bool IsBacklog(DailyWork work) => work.Due.Length > BacklogFrom * work.Capacity;
+    private static bool IsBacklog(DailyWork work) => work.AllDue.Length > BacklogFrom * work.Capacity;
 
     private static Backlog BacklogOf(DailyWork work, ImmutableArray<PlannedItem> middle)
     {
         int today = middle.Count(planned => planned.Part == SessionPart.Due);
         // Of those brought back about a quarter comes round again before the rest is through.
         double net = Math.Max(1, today * 0.75);
-        return new Backlog(work.Due.Length, today, (int)Math.Ceiling(work.Due.Length / net));
+        return new Backlog(work.AllDue.Length, today, (int)Math.Ceiling(work.AllDue.Length / net));
     }
 }

@@ -6,6 +6,7 @@ namespace Clampwise.Practice;
 internal sealed class DailyWork
 {
     private const double ContrastFrom = 1.5;
+    private const double PressingShare = 0.85;
     private readonly PlanRequest _request;
     private readonly PracticeItem[] _items;
     private readonly Dictionary<ItemKey, ItemMemory> _known;
@@ -18,8 +19,10 @@ internal sealed class DailyWork
             .Where(pair => pair.Memory is not null).ToDictionary(pair => pair.Key, pair => pair.Memory!);
         Capacity = Math.Max(1, (int)(request.Length / AverageTime()));
         Spacing = Practice.Spacing.For(items.Select(item => item.Key.Shape).Distinct().Count());
-        Due = [.. items.Where(IsDue).OrderByDescending(item => Worth(item)).ThenBy(item => item.Key.ToString(), StringComparer.Ordinal)];
-        DueByDay = LoadForecast.DueByDay(items, request.Memory, request.Today, 7);
+        AllDue = [.. items.Where(IsDue).OrderByDescending(item => Worth(item)).ThenBy(item => item.Key.ToString(), StringComparer.Ordinal)];
+        PracticeItem[] first = [.. AllDue.DistinctBy(item => item.Key.Shape)];
+        Due = [.. first, .. AllDue.Except(first).Where(IsPressing)];
+        DueByDay = LoadForecast.DueByDay(_known.Values, request.Memory.Model, request.Today, 7);
         _contrasts = ContrastPairs();
     }
 
@@ -29,7 +32,13 @@ internal sealed class DailyWork
     /// <summary>How far apart questions about one shape can stand.</summary>
     public int Spacing { get; }
 
-    /// <summary>What is due, in the order that saves most recall for the time that it takes.</summary>
+    /// <summary>All that is due, in the order that saves most recall for the time that it takes.</summary>
+    public ImmutableArray<PracticeItem> AllDue { get; }
+
+    /// <summary>
+    /// What of it should come today: each shape in one direction, since a second one on a day would be warm and raise no stability;
+    /// more directions only where recall has fallen far.
+    /// </summary>
     public ImmutableArray<PracticeItem> Due { get; }
 
     /// <summary>How many are due today and on the coming days.</summary>
@@ -48,12 +57,21 @@ internal sealed class DailyWork
     public IEnumerable<PracticeItem> Weak() =>
         WeakShapes.Find(_items.Where(item => !IsDue(item) && !WasAskedToday(item)), _request.Memory, _request.Today, _request.Repertoire).Select(weak => weak.Item);
 
-    /// <summary>What was never asked.</summary>
-    public IEnumerable<PracticeItem> New() => NewItems.InOrder(_items, _request.Memory, _request.Today);
+    /// <summary>What was never asked, shapes that are not due first.</summary>
+    public IEnumerable<PracticeItem> New()
+    {
+        HashSet<ShapeKey> due = [.. Due.Select(item => item.Key.Shape)];
+        return NewItems.InOrder(_items, _request.Memory, _request.Today).OrderBy(item => due.Contains(item.Key.Shape));
+    }
 
     /// <summary>What is not due yet, the soonest first, to fill the time.</summary>
     public IEnumerable<PracticeItem> Ahead(IEnumerable<PlannedItem> chosen)
     {
+        if (!_request.FillsTime)
+        {
+            return [];
+        }
+
         HashSet<ItemKey> taken = [.. chosen.Select(planned => planned.Item.Key)];
         return _items.Where(item => _known.ContainsKey(item.Key) && !taken.Contains(item.Key) && !WasAskedToday(item))
             .OrderBy(item => RecallOf(_known[item.Key]));
@@ -76,6 +94,9 @@ internal sealed class DailyWork
             }
         }
     }
+
+    private bool IsPressing(PracticeItem item) =>
+        RecallOf(_known[item.Key]) < _request.Memory.Model.Settings.DesiredRetention * PressingShare;
 
     private bool IsDue(PracticeItem item) =>
         _known.TryGetValue(item.Key, out ItemMemory? memory) && memory.LastDay < _request.Today && memory.DueOn(_request.Memory.Model) <= _request.Today;

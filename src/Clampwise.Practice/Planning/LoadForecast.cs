@@ -9,18 +9,15 @@ public static class LoadForecast
     /// How many of the items are due on each of the next days, today first; whatever is overdue counts for today. An item due
     /// within the span is counted once.
     /// </summary>
-    public static ImmutableArray<int> DueByDay(IEnumerable<PracticeItem> items, MemoryState memory, PracticeDay today, int days)
+    public static ImmutableArray<int> DueByDay(IEnumerable<ItemMemory> items, Fsrs model, PracticeDay today, int days)
     {
         var counts = new int[days];
-        foreach (PracticeItem item in items)
+        foreach (ItemMemory item in items)
         {
-            if (memory.Items.TryGetValue(item.Key, out ItemMemory? known))
+            int wait = Math.Max(0, item.DueOn(model) - today);
+            if (wait < days)
             {
-                int wait = Math.Max(0, known.DueOn(memory.Model) - today);
-                if (wait < days)
-                {
-                    counts[wait]++;
-                }
+                counts[wait]++;
             }
         }
 

@@ -21,6 +21,9 @@ public sealed record PlanRequest(Repertoire Repertoire, MemoryState Memory, Prac
     /// <summary>True if there is sound; without, everything that is heard is left out.</summary>
     public bool CanListen { get; init; } = true;
 
+    /// <summary>True to fill the whole time with what is not due yet; false to stop when what is due, weak or new is done.</summary>
+    public bool FillsTime { get; init; } = true;
+
     /// <summary>The items that may be asked, in the order of the repertoire.</summary>
     internal IEnumerable<PracticeItem> Items =>
         Repertoire.Items.Where(item => Directions.Contains(item.Key.Direction) && (CanListen || !item.Key.Direction.NeedsSound()));

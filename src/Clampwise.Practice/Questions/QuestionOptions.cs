@@ -11,6 +11,10 @@ public sealed record QuestionOptions(bool OffersNames = false, int ChoiceCount =
     /// <summary>Names typed, four choices elsewhere.</summary>
     public static QuestionOptions Usual { get; } = new();
 
-    /// <summary>Why a hand could not play a voicing; null if it can.</summary>
-    public Func<Voicing, Fault?> HandFault { get; init; } = Hand.FaultOf;
+    /// <summary>The player's hand: a shape that it cannot play is no answer.</summary>
+    public Hand Hand { get; init; } = Hand.Medium;
+
+    /// <summary>Why the hand could not play a voicing; null if it can.</summary>
+    internal Fault? HandFault(Voicing voicing) =>
+        Fingering.Of(voicing, Hand).TryGet(out _, out Fault? fault) ? null : PracticeWords.NoHand(fault);
 }

@@ -62,7 +62,7 @@ internal static class Answering
             Clocks.Settle(asking, stamp.Now), new SessionEffect.Store(entry), new SessionEffect.Show(open.Question, open.Planned.Part));
     }
 
-    private static SessionState Count(SessionState state, OpenQuestion open, Verdict verdict, Attempt attempt)
+    private static SessionState Count(SessionState state, OpenQuestion open, Verdict? verdict, Attempt attempt)
     {
         double? before = state.Memory.Items.TryGetValue(attempt.Item, out ItemMemory? known) ? known.Memory.Stability : null;
         MemoryState memory = state.Memory.With(attempt);
