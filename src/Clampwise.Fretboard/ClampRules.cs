@@ -18,7 +18,7 @@ internal static class ClampRules
 
             if (clamp.Strings.Except(all) is { Count: > 0 } missing)
             {
-                return FretboardWords.NoSuchString(missing.Strings.First().Number, tuning.StringCount, 0);
+                return FretboardWords.NoSuchString(missing.Strings.First().Number, tuning.StringCount);
             }
 
             if (clamp.Fret == Fret.Nut)

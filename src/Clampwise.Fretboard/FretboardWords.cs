@@ -8,7 +8,7 @@ internal static class FretboardWords
     public static Fault ExpectedStrings(string found, int column) =>
         new($"expected strings such as 2-4, 1,3,5 or full, found '{found}'", column + 1);
 
-    public static Fault NoSuchString(int number, int stringCount, int column) =>
+    public static Fault NoSuchString(int number, int stringCount, int? column = null) =>
         new($"there is no string {number}: strings are numbered 1, the highest, to {stringCount}", column + 1);
 
     public static Fault ExpectedClamp(string found) =>
@@ -17,7 +17,7 @@ internal static class FretboardWords
     public static Fault ExpectedFret(string found, int column) =>
         new($"expected the clamp's fret, 1 to {Fret.Last}, found {(found.Length == 0 ? "nothing" : $"'{found}'")}", column + 1);
 
-    public static Fault TwoHomes(int column) => new("only one clamp can be the home clamp: mark one of them with *", column + 1);
+    public static Fault TwoHomes(int column) => new("only one place can be home: mark one clamp, or the tuning for the nut, with *", column + 1);
 
     public static Fault ExpectedTuning(string text, Fault pitchFault) =>
         new($"no tuning is called '{text.Trim()}', and it does not read as pitches such as D2 A2 D3 G3 A3 D4: {pitchFault.Message}", pitchFault.Column);
@@ -28,7 +28,11 @@ internal static class FretboardWords
     public static Fault StringOutOfOrder(StringNumber number, Pitch pitch, Pitch before) =>
         new($"string {number} at {pitch} is lower than string {number.Number + 1} at {before}: give pitches from the lowest string to the highest");
 
-    public static Fault TuningTooHigh(Pitch pitch) => new($"the tuning moves out of range: {pitch} leaves no room for {Fret.Last} frets above it, or none below");
+    public static Fault PitchOutOfRange(StringNumber number, Pitch pitch) =>
+        new($"string {number} at {pitch} is out of range: open strings lie from {Tuning.Lowest} to {Tuning.Highest}");
+
+    public static Fault TuningMovedAway(int semitones) =>
+        new($"the tuning moved by {semitones} semitones is out of range: open strings lie from {Tuning.Lowest} to {Tuning.Highest}");
 
     public static Fault ClampHoldsNothing(Clamp clamp) => new($"the clamp at fret {clamp.Fret} holds no string: name at least one");
 
@@ -40,10 +44,16 @@ internal static class FretboardWords
     public static Fault PartialBehindFull(Clamp partial, Clamp full) =>
         new($"clamp {partial} lies behind {full}, which stops every string: put the partial clamp above fret {full.Fret}");
 
+    public static Fault ClampMovedOff(Clamp clamp, int frets) =>
+        new($"clamp {clamp} cannot move by {frets}: it would sit at fret {clamp.Fret.Number + frets}, and frets run from 1 to {Fret.Last}");
+
+    public static Fault FingerMovedOff(StringNumber number, Fret finger, int frets) =>
+        new($"string {number}: the finger at fret {finger} cannot move by {frets}, frets run from 1 to {Fret.Last}");
+
     public static Fault HomeNotAmongClamps(Clamp home) => new($"the home clamp {home} is not among the clamps");
 
-    public static Fault WrongStringCount(int found, int expected) =>
-        new($"expected {expected} strings, lowest first, found {found}", 1);
+    public static Fault WrongStringCount(int found, int expected, int column) =>
+        new($"expected {expected} strings, lowest first, found {found}", column + 1);
 
     public static Fault ExpectedStop(string found, StringNumber number, bool isFromHome) =>
         new($"string {number}: expected x, 0 or a fret{(isFromHome ? ", = beside the clamp or a negative fret behind it" : "")}, found '{found}'", 1);
@@ -55,8 +65,25 @@ internal static class FretboardWords
         new($"string {number} is held by the clamp at {ground}: a finger at fret {finger} changes nothing, use a fret above {ground} or 0");
 
     public static Fault FingerBehindClamp(StringNumber number, Fret finger, Clamp clamp) =>
-        new($"string {number}: a finger at fret {finger} would reach behind clamp {clamp}, which is very awkward: ask for it with --behind, or use fret {clamp.Fret} or above");
+        new($"string {number}: a finger at fret {finger} reaches behind clamp {clamp}, very awkward and allowed only when asked for: use fret {clamp.Fret} or above");
 
     public static Fault FrettingForOtherStrings(int found, int expected) =>
         new($"the fretting is for {found} strings, the setup has {expected}");
+
+    public static Fault HandSpanOutOfRange(double millimetres) =>
+        new($"a hand of {millimetres:0.#} mm is out of range: from finger 1 to finger 4 it spans {Hand.NarrowestMillimetres:0} to {Hand.WidestMillimetres:0} mm");
+
+    public static Fault ExpectedHand(string found) => new($"expected small, medium, large or a span such as 98 mm, found '{found.Trim()}'", 1);
+
+    public static Fault TooManyFingers(int fewest) => new($"{Spoken.Count(fewest, "finger")} needed");
+
+    public static Fault ReachTooFar(double millimetres, Fret lowest, Fret highest, Hand hand) =>
+        new($"reach {millimetres:0} mm, from fret {lowest} to fret {highest}: this hand spans {hand.SpanMillimetres:0.#} mm");
+
+    public static Fault SpreadTooFar(FingerPair pair, Hand hand, Neck neck) =>
+        new($"{pair.One.InWords()} at fret {pair.OneFret} and {pair.Other.InWords()} at fret {pair.OtherFret} lie {pair.Millimetres(neck):0} mm apart: in this hand they spread {hand.SpreadMillimetres(pair.One, pair.Other):0} mm");
+
+    public static Fault MaxFretOutOfRange(int fret) => new($"the highest fret is {fret}: give 1 to {Fret.Last}");
+
+    public static Fault SpanOutOfRange(int span) => new($"the span is {span} frets: give 1 to {FrettingSpace.WidestSpan}");
 }

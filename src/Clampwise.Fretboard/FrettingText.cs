@@ -13,13 +13,14 @@ internal static class FrettingText
 
     public static Result<Fretting> Parse(string text, Setup setup)
     {
-        int mark = text.TakeWhile(char.IsWhiteSpace).Count();
+        int mark = Words.Indent(text);
         bool isFromHome = mark < text.Length && text[mark] == FromHomeMark;
         string body = isFromHome ? new string(' ', mark + 1) + text[(mark + 1)..] : text;
         (string Word, int Start)[] words = [.. SplitStops(body)];
         if (words.Length != setup.StringCount)
         {
-            return FretboardWords.WrongStringCount(words.Length, setup.StringCount);
+            int at = words.Length > setup.StringCount ? words[setup.StringCount].Start : text.TrimEnd().Length;
+            return FretboardWords.WrongStringCount(words.Length, setup.StringCount, at);
         }
 
         var stops = new StringStop[words.Length];
@@ -57,7 +58,8 @@ internal static class FrettingText
         int fret = 0;
         NumberStyles style = isFromHome ? NumberStyles.AllowLeadingSign : NumberStyles.None;
         bool isBeside = isFromHome && word == "=";
-        if (!isBeside && !int.TryParse(word, style, CultureInfo.InvariantCulture, out fret))
+        // Zero is the ringing string above, and only in that one way of writing it: -0 or 00 would be a second name for '='.
+        if (!isBeside && (!int.TryParse(word, style, CultureInfo.InvariantCulture, out fret) || fret == 0))
         {
             return FretboardWords.ExpectedStop(word, number, isFromHome);
         }
@@ -66,6 +68,14 @@ internal static class FrettingText
         return fromNut is >= 1 and <= Fret.Last
             ? StringStop.At(Fret.Of((int)fromNut))
             : FretboardWords.FretOffNeck(word, number, isFromHome ? setup.HomeFret : Fret.Nut);
+    }
+
+    /// <summary>The column, counted from 1, of the stop at a place in a text that reads.</summary>
+    public static int ColumnOf(string text, int index)
+    {
+        int mark = Words.Indent(text);
+        string body = text[mark] == FromHomeMark ? new string(' ', mark + 1) + text[(mark + 1)..] : text;
+        return SplitStops(body).ElementAt(index).Start + 1;
     }
 
     public static string Print(Fretting fretting) => Join(fretting.Stops.Select(stop => stop.ToString()));

@@ -3,31 +3,52 @@ using Clampwise.Theory;
 
 namespace Clampwise.Fretboard;
 
-/// <summary>The library of named tunings. Which tunings bear which names is common practice, no source.</summary>
+/// <summary>The library of named tunings, read from NamedTunings.txt. Which tunings bear which names is common practice, no source.</summary>
 public static class NamedTunings
 {
-    private static readonly ImmutableArray<(string Name, Tuning Tuning)> s_all =
+    private static readonly Lazy<ImmutableArray<NamedTuning>> s_all = new(() => [.. ReadLines().Select(ReadEntry)]);
+
+    /// <summary>All named tunings, the better known ones of each number of strings first.</summary>
+    public static ImmutableArray<NamedTuning> All => s_all.Value;
+
+    /// <summary>The tuning of a name or of its letters (<c>drop D</c>, <c>DADGBE</c>), or null.</summary>
+    public static Tuning? Find(string name) =>
+        (All.FirstOrDefault(entry => string.Equals(entry.Name, name, StringComparison.OrdinalIgnoreCase))
+            ?? All.FirstOrDefault(entry => entry.Answers(name)))?.Tuning;
+
+    /// <summary>The name of a tuning, or null.</summary>
+    public static string? NameOf(Tuning tuning) => All.FirstOrDefault(entry => entry.Tuning.Equals(tuning))?.Name;
+
+    /// <summary>The named tunings with the same intervals as some open strings: the one fewest semitones away first.</summary>
+    public static ImmutableArray<TuningMatch> WithSameIntervals(IReadOnlyList<Pitch> openStrings) =>
     [
-        ("standard", Tuning.Standard),
-        Entry("drop D", "D2 A2 D3 G3 B3 E4"),
-        Entry("double drop D", "D2 A2 D3 G3 B3 D4"),
-        Entry("DADGAD", "D2 A2 D3 G3 A3 D4"),
-        Entry("open D", "D2 A2 D3 F#3 A3 D4"),
-        Entry("open G", "D2 G2 D3 G3 B3 D4"),
-        Entry("open A", "E2 A2 E3 A3 C#4 E4"),
-        Entry("open E", "E2 B2 E3 G#3 B3 E4"),
+        .. All.Where(entry => HasSameIntervals(entry.Tuning, openStrings))
+            .Select(entry => new TuningMatch(entry, openStrings[0] - entry.Tuning.Pitches[0]))
+            .OrderBy(match => Math.Abs(match.SemitonesUp)),
     ];
 
-    /// <summary>All named tunings.</summary>
-    public static IEnumerable<(string Name, Tuning Tuning)> All => s_all;
+    private static bool HasSameIntervals(Tuning tuning, IReadOnlyList<Pitch> pitches) =>
+        tuning.StringCount == pitches.Count
+        && tuning.Pitches.Select((pitch, i) => pitches[i] - pitch).Distinct().Count() == 1;
 
-    /// <summary>The tuning of a name, whatever its case, or null.</summary>
-    public static Tuning? Find(string name) =>
-        s_all.FirstOrDefault(entry => string.Equals(entry.Name, name, StringComparison.OrdinalIgnoreCase)).Tuning;
+    private static IEnumerable<string> ReadLines()
+    {
+        using Stream stream = typeof(NamedTunings).Assembly.GetManifestResourceStream("Clampwise.Fretboard.NamedTunings.txt")!;
+        using var reader = new StreamReader(stream);
+        while (reader.ReadLine() is { } line)
+        {
+            if (line.Contains('=', StringComparison.Ordinal) && !line.StartsWith('#'))
+            {
+                yield return line;
+            }
+        }
+    }
 
-    /// <summary>The first name of a tuning, or null.</summary>
-    public static string? NameOf(Tuning tuning) => s_all.FirstOrDefault(entry => entry.Tuning.Equals(tuning)).Name;
-
-    private static (string Name, Tuning Tuning) Entry(string name, string pitches) =>
-        (name, Tuning.Create(pitches.Split(' ').Select(text => Pitch.Parse(text).Value)).Value);
+    private static NamedTuning ReadEntry(string line)
+    {
+        string[] sides = line.Split('=');
+        string[] names = sides[0].Split('|', StringSplitOptions.TrimEntries);
+        IEnumerable<Pitch> pitches = sides[1].Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(text => Pitch.Parse(text).Value);
+        return new NamedTuning(names[0], [.. names[1..]], Tuning.Create(pitches).Value);
+    }
 }

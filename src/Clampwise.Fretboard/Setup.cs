@@ -25,7 +25,7 @@ public sealed class Setup : IEquatable<Setup>
     /// <summary>The clamps, the lowest fret first.</summary>
     public ImmutableArray<Clamp> Clamps { get; }
 
-    /// <summary>The home clamp; null if there is no clamp, and then the nut is home.</summary>
+    /// <summary>The home clamp; null if the nut is home, as it always is without clamps.</summary>
     public Clamp? Home { get; }
 
     /// <summary>The fret of the home clamp, or the nut.</summary>
@@ -36,6 +36,12 @@ public sealed class Setup : IEquatable<Setup>
 
     /// <summary>The strings, lowest in pitch first.</summary>
     public IEnumerable<StringNumber> Strings => Tuning.Strings;
+
+    /// <summary>The strings that a clamp holds.</summary>
+    public StringSet HeldStrings => StringSet.Of(Strings.Where(IsHeld));
+
+    /// <summary>The strings that no clamp holds.</summary>
+    public StringSet FreeStrings => StringSet.All(StringCount).Except(HeldStrings);
 
     /// <summary>Clamps that hold no string by themselves, because higher clamps hold all of theirs.</summary>
     public IEnumerable<Clamp> IdleClamps => Clamps.Where(clamp => !clamp.Strings.Strings.Any(number => Ground(number) == clamp.Fret));
@@ -53,16 +59,12 @@ public sealed class Setup : IEquatable<Setup>
     public static Result<Setup> Create(Tuning tuning, IEnumerable<Clamp> clamps, Clamp? home = null)
     {
         ImmutableArray<Clamp> written = [.. clamps];
-        if (ClampRules.FirstFault(tuning, written) is { } fault)
-        {
-            return fault;
-        }
-
         home ??= written.LastOrDefault(clamp => !clamp.IsFull) ?? written.LastOrDefault();
-        return home is null || written.Contains(home)
-            ? new Setup(tuning, [.. written.OrderBy(clamp => clamp.Fret).ThenBy(clamp => clamp.Strings.ToString(), StringComparer.Ordinal)], home)
-            : FretboardWords.HomeNotAmongClamps(home);
+        return Make(tuning, written, home);
     }
+
+    /// <summary>The same with the nut as home, so that shape names are sounding names.</summary>
+    public static Result<Setup> CreateFromNut(Tuning tuning, IEnumerable<Clamp> clamps) => Make(tuning, [.. clamps], null);
 
     /// <summary>Where a string is stopped when no finger is on it: the highest clamp that holds it, else the nut.</summary>
     public Fret Ground(StringNumber number) => _grounds[number.IndexAmong(StringCount)];
@@ -79,30 +81,28 @@ public sealed class Setup : IEquatable<Setup>
     /// <summary>True if a clamp holds the string.</summary>
     public bool IsHeld(StringNumber number) => Ground(number) > Fret.Nut;
 
-    /// <summary>The lowest clamp above the string's ground that a finger at this fret would lie beside or behind, or null.</summary>
-    public Clamp? ClampInTheWay(StringNumber number, Fret finger) =>
-        Clamps.Where(clamp => clamp.Fret > Ground(number) && clamp.Fret >= finger).MinBy(clamp => clamp.Fret);
+    /// <summary>The highest clamp above the string's ground that a finger at this fret would lie behind, or null.</summary>
+    public Clamp? ClampBeyond(StringNumber number, Fret finger) =>
+        Clamps.LastOrDefault(clamp => clamp.Fret > Ground(number) && clamp.Fret > finger);
+
+    /// <summary>A clamp above the string's ground that a finger at this fret would lie beside, or null.</summary>
+    public Clamp? ClampBeside(StringNumber number, Fret finger) =>
+        Clamps.LastOrDefault(clamp => clamp.Fret > Ground(number) && clamp.Fret == finger);
 
     /// <summary>
     /// The rig without the full capo beneath it, everything above moved down by as much: two setups with the same rig have the same
-    /// shapes, and only their sounding names differ.
+    /// shapes, and only their sounding names differ. Where home lies behind the full capo, the nut is home in the rig.
     /// </summary>
-    public Setup Rig
-    {
-        get
-        {
-            Clamp? full = Clamps.LastOrDefault(clamp => clamp.IsFull);
-            if (full is null)
-            {
-                return this;
-            }
+    public Setup Rig => SetupMoves.ToRig(this);
 
-            Clamp Lowered(Clamp clamp) => clamp with { Fret = Fret.Of(clamp.Fret - full.Fret) };
-            Clamp[] above = [.. Clamps.Where(clamp => clamp.Fret > full.Fret)];
-            Clamp? home = Home is { } own && own.Fret > full.Fret ? Lowered(own) : null;
-            return Create(Tuning, above.Select(Lowered), home).Value;
-        }
-    }
+    /// <summary>The fret of the full capo beneath the rig; the nut if there is none.</summary>
+    public Fret RigFret => Clamps.LastOrDefault(clamp => clamp.IsFull)?.Fret ?? Fret.Nut;
+
+    /// <summary>Every clamp so many frets up the neck, or down; refused if one of them would leave it.</summary>
+    public Result<Setup> MovedBy(int frets) => SetupMoves.Moved(this, frets);
+
+    /// <summary>The same clamps turned round: each holds the strings at the same places counted from the other side.</summary>
+    public Result<Setup> Turned() => SetupMoves.Turned(this);
 
     /// <summary>Reads setup text, such as <c>standard + full@1 + 1-5@3</c>.</summary>
     public static Result<Setup> Parse(string text) => SetupText.Parse(text);
@@ -118,4 +118,16 @@ public sealed class Setup : IEquatable<Setup>
 
     /// <summary>Setup text that reads back as this setup.</summary>
     public override string ToString() => SetupText.Print(this);
+
+    private static Result<Setup> Make(Tuning tuning, ImmutableArray<Clamp> written, Clamp? home)
+    {
+        if (ClampRules.FirstFault(tuning, written) is { } fault)
+        {
+            return fault;
+        }
+
+        return home is null || written.Contains(home)
+            ? new Setup(tuning, [.. written.OrderBy(clamp => clamp.Fret).ThenBy(clamp => clamp.Strings.ToString(), StringComparer.Ordinal)], home)
+            : FretboardWords.HomeNotAmongClamps(home);
+    }
 }

@@ -4,40 +4,46 @@ namespace Clampwise.Fretboard;
 
 /// <summary>
 /// Setup text: a tuning's name or pitches, then clamps: <c>standard + 2-4@2</c>. Without a tuning it is standard. The home clamp is
-/// the last partial clamp unless another is marked with <c>*</c>.
+/// the last partial clamp unless another is marked with <c>*</c>; the mark on the tuning makes the nut home.
 /// </summary>
 internal static class SetupText
 {
+    private const char HomeMark = '*';
+
     public static Result<Setup> Parse(string text)
     {
-        Tuning tuning = Tuning.Standard;
-        var clamps = new List<Clamp>();
-        Clamp? home = null;
+        (string Word, int Start)[] parts = [.. Parts(text)];
+        bool hasTuning = parts[0].Word.Length > 0 && !parts[0].Word.Contains('@', StringComparison.Ordinal);
+        bool isNutHome = hasTuning && parts[0].Word.EndsWith(HomeMark);
+        string name = isNutHome ? parts[0].Word[..^1] : parts[0].Word;
+        Result<Tuning> read = hasTuning ? Tuning.Parse(name) : Tuning.Standard;
+        return read.TryGet(out Tuning? tuning, out Fault? fault)
+            ? ParseClamps(tuning, parts[(hasTuning ? 1 : 0)..], isNutHome)
+            : fault.ShiftedBy(parts[0].Start);
+    }
+
+    private static IEnumerable<(string Word, int Start)> Parts(string text)
+    {
         int start = 0;
         foreach (string part in text.Split('+'))
         {
-            int indent = part.Length - part.TrimStart().Length;
-            string word = part.Trim();
-            bool isFirst = start == 0;
-            int at = start + indent;
+            yield return (part.Trim(), start + Words.Indent(part));
             start += part.Length + 1;
-            if (isFirst && !word.Contains('@', StringComparison.Ordinal) && word.Length > 0)
-            {
-                if (!Tuning.Parse(word).TryGet(out Tuning? read, out Fault? tuningFault))
-                {
-                    return tuningFault.ShiftedBy(at);
-                }
+        }
+    }
 
-                tuning = read;
-                continue;
-            }
-
+    private static Result<Setup> ParseClamps(Tuning tuning, (string Word, int Start)[] parts, bool isNutHome)
+    {
+        var clamps = new List<Clamp>();
+        Clamp? home = null;
+        foreach ((string word, int at) in parts)
+        {
             if (!ParseClamp(word, tuning.StringCount).TryGet(out var marked, out Fault? fault))
             {
                 return fault.ShiftedBy(at);
             }
 
-            if (marked.IsHome && home is not null)
+            if (marked.IsHome && (isNutHome || home is not null))
             {
                 return FretboardWords.TwoHomes(at);
             }
@@ -46,7 +52,7 @@ internal static class SetupText
             home = marked.IsHome ? marked.Clamp : home;
         }
 
-        return Setup.Create(tuning, clamps, home);
+        return isNutHome ? Setup.CreateFromNut(tuning, clamps) : Setup.Create(tuning, clamps, home);
     }
 
     private static Result<(Clamp Clamp, bool IsHome)> ParseClamp(string word, int stringCount)
@@ -67,17 +73,18 @@ internal static class SetupText
         }
 
         string fret = word[(sign + 1)..].Trim();
-        bool isHome = fret.EndsWith('*');
+        bool isHome = fret.EndsWith(HomeMark);
         bool isNumber = int.TryParse(isHome ? fret[..^1] : fret, System.Globalization.NumberStyles.None, null, out int number);
         return isNumber && number is >= 1 and <= Fret.Last
             ? (Clamp.Over(set, Fret.Of(number), stringCount), isHome)
-            : FretboardWords.ExpectedFret(fret, sign + 1);
+            : FretboardWords.ExpectedFret(fret, sign + 1 + Words.Indent(word[(sign + 1)..]));
     }
 
     public static string Print(Setup setup)
     {
         Clamp? usualHome = setup.Clamps.LastOrDefault(clamp => !clamp.IsFull) ?? setup.Clamps.LastOrDefault();
-        IEnumerable<string> clamps = setup.Clamps.Select(clamp => clamp == setup.Home && clamp != usualHome ? $"{clamp}*" : $"{clamp}");
-        return string.Join(" + ", clamps.Prepend(setup.Tuning.ToString()));
+        IEnumerable<string> clamps = setup.Clamps.Select(clamp => clamp == setup.Home && clamp != usualHome ? $"{clamp}{HomeMark}" : $"{clamp}");
+        string tuning = setup.Home is null && usualHome is not null ? $"{setup.Tuning}{HomeMark}" : $"{setup.Tuning}";
+        return string.Join(" + ", clamps.Prepend(tuning));
     }
 }

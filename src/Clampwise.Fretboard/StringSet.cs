@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Numerics;
 using Clampwise.Theory;
 
@@ -6,9 +7,13 @@ namespace Clampwise.Fretboard;
 /// <summary>A set of strings, written as <c>2-4</c>, <c>1,3,5</c> or <c>1-2,6</c>. The default is the empty set.</summary>
 public readonly record struct StringSet
 {
+    private const NumberStyles Number = NumberStyles.AllowLeadingWhite | NumberStyles.AllowTrailingWhite;
     private readonly byte _bits;
 
     private StringSet(int bits) => _bits = (byte)bits;
+
+    /// <summary>One bit a string, string 1 the lowest bit.</summary>
+    internal int Bits => _bits;
 
     /// <summary>How many strings are in the set.</summary>
     public int Count => BitOperations.PopCount(_bits);
@@ -47,6 +52,9 @@ public readonly record struct StringSet
         }
     }
 
+    /// <summary>The strings at the same places counted from the other side: of six, string 1 becomes string 6.</summary>
+    public StringSet Mirrored(int stringCount) => Of(Strings.Select(number => StringNumber.Of(stringCount + 1 - number.Number)));
+
     /// <summary>Reads a set such as <c>2-4</c> or <c>1,3,5</c> for an instrument with so many strings.</summary>
     public static Result<StringSet> Parse(string text, int stringCount)
     {
@@ -70,16 +78,17 @@ public readonly record struct StringSet
     {
         string[] ends = part.Split('-');
         var numbers = new int[ends.Length];
-        for (int i = 0; i < ends.Length; i++)
+        int at = column;
+        for (int i = 0; i < ends.Length; at += ends[i].Length + 1, i++)
         {
-            if (ends.Length > 2 || !int.TryParse(ends[i], System.Globalization.NumberStyles.AllowLeadingWhite | System.Globalization.NumberStyles.AllowTrailingWhite, null, out numbers[i]))
+            if (ends.Length > 2 || !int.TryParse(ends[i], Number, CultureInfo.InvariantCulture, out numbers[i]))
             {
-                return FretboardWords.ExpectedStrings(part, column);
+                return FretboardWords.ExpectedStrings(part.Trim(), column + Words.Indent(part));
             }
 
             if (numbers[i] < 1 || numbers[i] > stringCount)
             {
-                return FretboardWords.NoSuchString(numbers[i], stringCount, column);
+                return FretboardWords.NoSuchString(numbers[i], stringCount, at + Words.Indent(ends[i]));
             }
         }
 

@@ -31,8 +31,11 @@ public readonly record struct StringStop
 
     /// <summary>A finger at a fret from the nut, 1 to 24. Throws for the nut itself.</summary>
     public static StringStop At(Fret fret) => fret > Fret.Nut
-        ? new StringStop(fret.Number + FirstFinger)
+        ? new StringStop(CodeOf(fret.Number))
         : throw new ArgumentOutOfRangeException(nameof(fret), fret, "A finger stops a string at fret 1 or above.");
+
+    /// <summary>The code of a finger at a fret.</summary>
+    internal static int CodeOf(int fret) => fret + FirstFinger;
 
     internal static StringStop FromCode(int code) => new(code);
 

@@ -9,6 +9,12 @@ public sealed class Tuning : IEquatable<Tuning>
     /// <summary>The fewest strings that an instrument may have here.</summary>
     public const int FewestStrings = 4;
 
+    /// <summary>The lowest open pitch, C0: hearing ends a little above it (16 Hz), and clamps count down to it without leaving MIDI.</summary>
+    public static Pitch Lowest { get; } = Pitch.FromMidi(12);
+
+    /// <summary>The highest open pitch, C7: 24 frets above it are still MIDI notes.</summary>
+    public static Pitch Highest { get; } = Pitch.FromMidi(96);
+
     private Tuning(ImmutableArray<Pitch> pitches) => Pitches = pitches;
 
     /// <summary>E2 A2 D3 G3 B3 E4.</summary>
@@ -29,30 +35,45 @@ public sealed class Tuning : IEquatable<Tuning>
     /// <summary>The open pitch of a string.</summary>
     public Pitch this[StringNumber number] => Pitches[number.IndexAmong(StringCount)];
 
-    /// <summary>A tuning from open pitches, lowest string first; refused with too few or too many strings, or one out of order.</summary>
+    /// <summary>
+    /// A tuning from open pitches, lowest string first; refused with too few or too many strings, one out of order, or one outside
+    /// <see cref="Lowest"/> to <see cref="Highest"/>.
+    /// </summary>
     public static Result<Tuning> Create(IEnumerable<Pitch> pitches)
     {
         ImmutableArray<Pitch> all = [.. pitches];
+        return FirstFault(all) is { } first ? first.Fault : new Tuning(all);
+    }
+
+    // The place is that of the string at fault, or of the first one too many, or past the end where one is missing.
+    private static (Fault Fault, int Place)? FirstFault(ImmutableArray<Pitch> all)
+    {
         if (all.Length is < FewestStrings or > StringNumber.Most)
         {
-            return FretboardWords.StringCountOutOfRange(all.Length);
+            return (FretboardWords.StringCountOutOfRange(all.Length), Math.Min(all.Length, StringNumber.Most));
         }
 
-        for (int i = 1; i < all.Length; i++)
+        for (int i = 0; i < all.Length; i++)
         {
-            if (all[i] < all[i - 1])
+            var number = StringNumber.AtIndex(i, all.Length);
+            if (i > 0 && all[i] < all[i - 1])
             {
-                return FretboardWords.StringOutOfOrder(StringNumber.AtIndex(i, all.Length), all[i], all[i - 1]);
+                return (FretboardWords.StringOutOfOrder(number, all[i], all[i - 1]), i);
+            }
+
+            if (all[i] < Lowest || all[i] > Highest)
+            {
+                return (FretboardWords.PitchOutOfRange(number, all[i]), i);
             }
         }
 
-        return all[^1].CanMove(Fret.Last) ? new Tuning(all) : FretboardWords.TuningTooHigh(all[^1]);
+        return null;
     }
 
     /// <summary>The same tuning so many semitones higher.</summary>
     public Result<Tuning> MovedBy(int semitones) => Pitches.All(pitch => pitch.CanMove(semitones))
         ? Create(Pitches.Select(pitch => pitch + semitones))
-        : FretboardWords.TuningTooHigh(Pitches[^1]);
+        : FretboardWords.TuningMovedAway(semitones);
 
     /// <summary>Reads a tuning's name, such as <c>standard</c> or <c>drop D</c>, or its pitches, such as <c>D2 A2 D3 G3 A3 D4</c>.</summary>
     public static Result<Tuning> Parse(string text) => NamedTunings.Find(text.Trim()) is { } named ? named : ParsePitches(text);
@@ -60,6 +81,7 @@ public sealed class Tuning : IEquatable<Tuning>
     private static Result<Tuning> ParsePitches(string text)
     {
         var pitches = new List<Pitch>();
+        var starts = new List<int>();
         foreach ((string word, int start) in Words.Split(text))
         {
             if (!Pitch.Parse(word).TryGet(out Pitch pitch, out Fault? fault))
@@ -68,9 +90,12 @@ public sealed class Tuning : IEquatable<Tuning>
             }
 
             pitches.Add(pitch);
+            starts.Add(start);
         }
 
-        return Create(pitches);
+        starts.Add(text.TrimEnd().Length);
+        ImmutableArray<Pitch> all = [.. pitches];
+        return FirstFault(all) is { } first ? first.Fault with { Column = starts[first.Place] + 1 } : new Tuning(all);
     }
 
     /// <inheritdoc/>

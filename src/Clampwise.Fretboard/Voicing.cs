@@ -16,7 +16,7 @@ public sealed class Voicing : IEquatable<Voicing>
         Strings = [.. setup.Strings.Select(number => Sound(setup, number, fretting[number]))];
         Pitches = [.. Strings.Where(s => s.Pitch is not null).Select(s => s.Pitch!.Value)];
         _sounding = new Lazy<Sonority>(() => Sonority.Read(Pitches.AsSpan()));
-        _shape = new Lazy<Sonority>(() => Sonority.Read([.. Pitches.Select(pitch => pitch - setup.HomeFret.Number)]));
+        _shape = new Lazy<Sonority>(() => Sonority.Read(FromHome(setup, Pitches).AsSpan()));
     }
 
     /// <summary>The setup that it is played in.</summary>
@@ -45,7 +45,7 @@ public sealed class Voicing : IEquatable<Voicing>
 
     /// <summary>
     /// A voicing, or the reason why the clamps refuse it: a finger at or behind the ground of a held string, or, unless asked for,
-    /// a finger behind a clamp that leaves the string free.
+    /// a finger behind a clamp that leaves the string to a lower ground.
     /// </summary>
     public static Result<Voicing> Create(Setup setup, Fretting fretting, bool allowBehindClamp = false)
     {
@@ -54,14 +54,32 @@ public sealed class Voicing : IEquatable<Voicing>
             return FretboardWords.FrettingForOtherStrings(fretting.StringCount, setup.StringCount);
         }
 
-        return setup.Strings.Select(number => FaultOf(setup, number, fretting[number], allowBehindClamp)).FirstOrDefault(fault => fault is not null) is { } first
-            ? first
-            : new Voicing(setup, fretting);
+        return FirstRefusal(setup, fretting, allowBehindClamp) is { } first ? first.Fault : new Voicing(setup, fretting);
     }
 
     /// <summary>Reads fretting text in a setup.</summary>
-    public static Result<Voicing> Parse(Setup setup, string fretting, bool allowBehindClamp = false) =>
-        Fretting.Parse(fretting, setup).Then(read => Create(setup, read, allowBehindClamp));
+    public static Result<Voicing> Parse(Setup setup, string fretting, bool allowBehindClamp = false)
+    {
+        if (!Fretting.Parse(fretting, setup).TryGet(out Fretting read, out Fault? fault))
+        {
+            return fault;
+        }
+
+        return FirstRefusal(setup, read, allowBehindClamp) is { } first
+            ? first.Fault with { Column = FrettingText.ColumnOf(fretting, first.Index) }
+            : new Voicing(setup, read);
+    }
+
+    /// <summary>What rings with no finger down.</summary>
+    public static Voicing OpenStrings(Setup setup) => new(setup, Fretting.AllRinging(setup.StringCount));
+
+    /// <summary>The same shape in the rig of its setup: without the full capo beneath, every finger as much lower.</summary>
+    public Voicing InRig()
+    {
+        int lower = Setup.RigFret.Number;
+        StringStop[] stops = [.. Fretting.Stops.Select(stop => stop.Finger is { } fret ? StringStop.At(Fret.Of(fret.Number - lower)) : stop)];
+        return new Voicing(Setup.Rig, Fretting.Of(stops));
+    }
 
     /// <inheritdoc/>
     public bool Equals(Voicing? other) => other is not null && Fretting == other.Fretting && Setup.Equals(other.Setup);
@@ -82,20 +100,38 @@ public sealed class Voicing : IEquatable<Voicing>
         return new SoundingString(number, stop, ground, pitch);
     }
 
-    private static Fault? FaultOf(Setup setup, StringNumber number, StringStop stop, bool allowBehindClamp)
+    private static (Fault Fault, int Index)? FirstRefusal(Setup setup, Fretting fretting, bool allowBehindClamp)
     {
-        if (stop.Finger is not { } finger)
+        for (int index = 0; index < setup.StringCount; index++)
         {
-            return null;
+            var number = StringNumber.AtIndex(index, setup.StringCount);
+            if (fretting[index].Finger is { } finger && FaultOf(setup, number, finger, allowBehindClamp) is { } fault)
+            {
+                return (fault, index);
+            }
         }
 
+        return null;
+    }
+
+    private static Fault? FaultOf(Setup setup, StringNumber number, Fret finger, bool allowBehindClamp)
+    {
         Fret ground = setup.Ground(number);
         if (ground > Fret.Nut && finger <= ground)
         {
             return FretboardWords.FingerAtOrBehindGround(number, finger, ground);
         }
 
-        bool isBehind = setup.ClampInTheWay(number, finger) is { } clamp && clamp.Fret > finger;
-        return isBehind && !allowBehindClamp ? FretboardWords.FingerBehindClamp(number, finger, setup.ClampInTheWay(number, finger)!) : null;
+        return !allowBehindClamp && setup.ClampBeyond(number, finger) is { } clamp
+            ? FretboardWords.FingerBehindClamp(number, finger, clamp)
+            : null;
+    }
+
+    // Names need only the order of the pitches and their classes, so an octave up keeps the lowest string a MIDI note.
+    private static ImmutableArray<Pitch> FromHome(Setup setup, ImmutableArray<Pitch> pitches)
+    {
+        int down = setup.HomeFret.Number;
+        int up = pitches.All(pitch => pitch.CanMove(-down)) ? 0 : PitchClass.Count;
+        return [.. pitches.Select(pitch => pitch + (up - down))];
     }
 }

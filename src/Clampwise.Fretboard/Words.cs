@@ -3,6 +3,9 @@ namespace Clampwise.Fretboard;
 /// <summary>Splits a text at white space and keeps where each word started.</summary>
 internal static class Words
 {
+    /// <summary>How many characters of white space come first.</summary>
+    public static int Indent(string text) => text.Length - text.TrimStart().Length;
+
     public static IEnumerable<(string Word, int Start)> Split(string text)
     {
         int start = 0;

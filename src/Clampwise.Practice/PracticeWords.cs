@@ -1,3 +1,4 @@
+using Clampwise.Fretboard;
 using Clampwise.Theory;
 
 namespace Clampwise.Practice;
@@ -23,4 +24,28 @@ internal static class PracticeWords
 
     public static Fault WeightOutOfRange(int index, double found, double lowest, double highest) =>
         new($"weight w{index} must lie from {lowest} to {highest}, found {found}");
+
+    public static Fault WrongForm(AnswerForm form) => new($"this question wants {Wanted(form)}");
+
+    public static Fault NoSuchChoice(int found, int count) => new($"there is no choice {found}: expected 1 to {count}");
+
+    public static Fault NegativeChanges(int found) => new($"expected a number of changes, 0 or more, found {found}");
+
+    public static Fault NothingSounds { get; } = new("nothing sounds yet: let a string ring or place a finger");
+
+    public static Fault NoHand(Fault why) => new($"the name fits, but {why.Message}");
+
+    public static string StringDiffers(StringNumber number, Pitch? right, Pitch? answered) =>
+        $"string {number}: {Sound(right)}, not {Sound(answered)}";
+
+    private static string Sound(Pitch? pitch) => pitch?.ToString() ?? "muted";
+
+    private static string Wanted(AnswerForm form) => form switch
+    {
+        AnswerForm.Name => "a chord name",
+        AnswerForm.Place => "a shape on the fretboard",
+        AnswerForm.Choose => "one of the choices",
+        AnswerForm.Compare => "'same' or 'different'",
+        _ => "a number of clean changes",
+    };
 }

@@ -21,5 +21,35 @@ internal static class TheoryWords
     public static Fault NothingMore(string text, int start) =>
         new($"expected the text to end here, found {Found(text, start)}", start + 1);
 
+    public static Fault ExpectedChord(int start) =>
+        new("expected a chord symbol, such as C, F#m7 or D/F#, found the end of the text", start + 1);
+
+    public static Fault ExpectedQuality(string text, int start) =>
+        new($"expected m, maj7, 7, sus4, add9, no3, (b5) or another part of a chord symbol, or a slash and a bass note, found {Found(text, start)}", start + 1);
+
+    public static Fault ExpectedClosing(int opened) =>
+        new("expected a closing parenthesis for the one opened here", opened + 1);
+
+    public static Fault ExpectedAddedTone(string text, int start) =>
+        new($"expected an added tone after add: 2, 4, 6, 9, 11 or 13, b6, b9 or b13, #9 or #11, found {Found(text, start)}", start + 1);
+
+    public static Fault ExpectedOmittedTone(string text, int start) =>
+        new($"expected a tone to leave out: 3, 5, 9 or 11, found {Found(text, start)}", start + 1);
+
+    public static Fault ExpectedAlteredTone(string text, int start, int accidental) =>
+        new($"expected {(accidental > 0 ? "#5, #9 or #11" : "b5, b6, b9 or b13")}, found {Found(text, start)}", start + 1);
+
+    public static Fault ExpectedSeventh(string text, int start) =>
+        new($"expected 7, 9, 11 or 13 after maj, found {Found(text, start)}", start + 1);
+
+    public static Fault SecondSeventh(int start) =>
+        new("expected no second seventh: the chord has one already", start + 1);
+
+    public static Fault SuspendedDiminished(int start) =>
+        new("expected no sus after dim: a diminished chord needs its third", start + 1);
+
+    public static Fault AltNeedsDominant(int start) =>
+        new("expected alt after a root or a 7 alone, as in G7alt", start + 1);
+
     internal static string Found(string text, int start) => start >= text.Length ? "the end of the text" : $"'{text[start..]}'";
 }

@@ -26,8 +26,8 @@ public class ItemKeyTests
     [InlineData("standard + 2-4@2", "x04600", "standard + full@1 + 2-4@3", "x05700")]
     [InlineData("drop D + 1-5@2", "004400", "drop D + full@3 + 1-5@5", "007700")]
     [InlineData("standard", "x32010", "standard + full@2", "x54030")]
-    // The home clamp may be the full one: fret numbers then count from it on screen, and the memory is still one.
-    [InlineData("standard + 2-4@2", "x04600", "standard + full@1* + 2-4@3", "x05700")]
+    // Counted from the full capo, the rig is one that is counted from the nut.
+    [InlineData("standard* + 2-4@2", "x04600", "standard + full@1* + 2-4@3", "x05700")]
     public void A_full_capo_beneath_the_rig_leaves_the_memory(string setup, string fretting, string moved, string movedFretting) =>
         Assert.Equal(Key(setup, fretting), Key(moved, movedFretting));
 

@@ -43,6 +43,20 @@ public static class LogReading
             : null;
     }
 
+    /// <summary>The entry that takes the last choice of weights back; null if none was ever made.</summary>
+    public static WeightsChosen? UndoWeights(IEnumerable<LogEntry> entries, EntryId id, DateTimeOffset at)
+    {
+        WeightsChosen[] choices = [.. InOrder(Unique(entries.OfType<WeightsChosen>()).Values.Cast<WeightsChosen>())];
+        if (choices.Length == 0)
+        {
+            return null;
+        }
+
+        // A fit that was not taken wrote down the weights in use: what counts is the last that differs.
+        WeightsChosen? other = choices.LastOrDefault(choice => !choice.Weights.AsSpan().SequenceEqual(choices[^1].Weights.AsSpan()));
+        return new WeightsChosen(id, at, other?.Weights ?? [], PlanningWords.FitUndone);
+    }
+
     /// <summary>True if one entry counts after another: by time, then by id.</summary>
     internal static bool IsLater(LogEntry one, LogEntry other) => (one.At, one.Id).CompareTo((other.At, other.Id)) > 0;
 

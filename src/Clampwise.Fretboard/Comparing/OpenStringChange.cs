@@ -1,0 +1,21 @@
+using Clampwise.Theory;
+
+namespace Clampwise.Fretboard;
+
+/// <summary>One open string in two setups.</summary>
+/// <param name="Number">Which string.</param>
+/// <param name="From">What it rings in the first.</param>
+/// <param name="To">What it rings in the second.</param>
+/// <param name="WasHeld">True if a clamp holds it in the first.</param>
+/// <param name="IsHeld">True if a clamp holds it in the second.</param>
+public sealed record OpenStringChange(StringNumber Number, Pitch From, Pitch To, bool WasHeld, bool IsHeld)
+{
+    /// <summary>How far the second lies above the first.</summary>
+    public int SemitonesUp => To - From;
+
+    /// <summary>In words: <c>string 3 rings G3, free, then A3, held: two semitones up</c>.</summary>
+    public override string ToString() =>
+        $"string {Number} rings {From}, {Held(WasHeld)}, then {To}, {Held(IsHeld)}{(SemitonesUp == 0 ? "" : $": {Spoken.Semitones(SemitonesUp)}")}";
+
+    private static string Held(bool isHeld) => isHeld ? "held" : "free";
+}

@@ -1,0 +1,63 @@
+using Clampwise.Theory;
+
+namespace Clampwise.Fretboard;
+
+/// <summary>
+/// A fretting with what is asked of it most, in eight bytes: five bits of <see cref="StringStop"/> for each string, the lowest string
+/// lowest; eight of difficulty in tenths; four of the bass and twelve of the pitch classes.
+/// </summary>
+internal readonly record struct PackedVoicing(ulong Bits)
+{
+    public const int BitsEach = 5;
+    private const ulong StopsMask = (1UL << (BitsEach * StringNumber.Most)) - 1;
+    private const int DifficultyShift = BitsEach * StringNumber.Most;
+    private const int ClassesShift = DifficultyShift + 8;
+    private const int BassShift = ClassesShift + PitchClass.Count;
+    private const double StepsInAPoint = 10.0;
+
+    /// <summary>Difficulties beyond it are kept as this.</summary>
+    public const double HardestPoints = byte.MaxValue / StepsInAPoint;
+
+    public ulong Stops => Bits & StopsMask;
+
+    /// <summary>Difficulty in points, to a tenth.</summary>
+    public double Difficulty => (byte)(Bits >> DifficultyShift) / StepsInAPoint;
+
+    /// <summary>The pitch classes that sound, C the lowest of twelve bits.</summary>
+    public int Classes => (int)(Bits >> ClassesShift) & ((1 << PitchClass.Count) - 1);
+
+    public int BassClass => (int)(Bits >> BassShift);
+
+    public static PackedVoicing Of(in WalkedFretting fretting, double difficulty)
+    {
+        ulong steps = (ulong)Math.Min(byte.MaxValue, Math.Round(difficulty * StepsInAPoint));
+        return new PackedVoicing(
+            fretting.Stops | (steps << DifficultyShift) | ((ulong)fretting.Classes << ClassesShift) | ((ulong)fretting.BassClass << BassShift));
+    }
+
+    /// <summary>The stop code of the string at a place from the lowest, 0.</summary>
+    public int StopAt(int index) => (int)(Bits >> (index * BitsEach)) & ((1 << BitsEach) - 1);
+
+    /// <summary>One bit for each string that sounds, the lowest string lowest.</summary>
+    public static int SoundingBits(ulong stops, int stringCount)
+    {
+        int sounding = 0;
+        for (int index = 0; index < stringCount; index++)
+        {
+            sounding |= ((stops >> (index * BitsEach)) & ((1 << BitsEach) - 1)) == 0 ? 0 : 1 << index;
+        }
+
+        return sounding;
+    }
+
+    public Fretting ToFretting(int stringCount)
+    {
+        Span<StringStop> stops = stackalloc StringStop[stringCount];
+        for (int index = 0; index < stringCount; index++)
+        {
+            stops[index] = StringStop.FromCode(StopAt(index));
+        }
+
+        return Fretting.Of(stops);
+    }
+}

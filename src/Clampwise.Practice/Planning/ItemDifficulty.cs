@@ -1,0 +1,33 @@
+namespace Clampwise.Practice;
+
+/// <summary>
+/// How hard an item is guessed to be before it was ever answered, on the logistic scale of <see cref="Skill"/>: from the fingers,
+/// the tones, the family, and the neighbours in its drill that differ by one string. The amounts are our judgement; a teacher's
+/// rubric weighs uncommon shapes most (Velez Vasquez et al. 2023).
+/// </summary>
+public static class ItemDifficulty
+{
+    private const double Base = -1.2;
+
+    /// <summary>The difficulty: about -2 (nearly everyone gets it right) to 2.</summary>
+    public static double Of(PracticeItem item)
+    {
+        int fingers = item.Subject.Voicing.Fretting.Stops.Count(stop => stop.IsFretted);
+        int tones = item.Subject.Voicing.Pitches.Select(pitch => pitch.Class).Distinct().Count();
+        int neighbours = Math.Min(4, item.Drill.Voicings.Count(other => other.Key != item.Key.Shape
+            && StringChanges.Between(other.Voicing, item.Subject.Voicing).Count == 1));
+        return Base + OfDirection(item.Key.Direction) + (0.2 * Math.Max(0, fingers - 2)) + (0.25 * Math.Max(0, tones - 3))
+            + (IsPlain(item.Family) ? 0 : 0.4) + (0.15 * neighbours);
+    }
+
+    private static bool IsPlain(ChordFamily family) => family is ChordFamily.Major or ChordFamily.Minor or ChordFamily.Power;
+
+    private static double OfDirection(Direction direction) => direction switch
+    {
+        Direction.SeeShapeSayShapeName => 0,
+        Direction.HearPickShape or Direction.NamePlaceShape or Direction.ShapeNameSaySoundingName => 0.4,
+        Direction.SeeShapeSaySoundingName or Direction.SoundingNameSayShapeName or Direction.HearTwoCompare => 0.6,
+        Direction.HearSayName or Direction.ChangeInTime => 1,
+        _ => 0,
+    };
+}

@@ -1,0 +1,30 @@
+using System.Collections.Immutable;
+
+namespace Clampwise.Practice;
+
+/// <summary>What a session is planned from.</summary>
+/// <param name="Repertoire">What can be asked.</param>
+/// <param name="Memory">What is known of the player.</param>
+/// <param name="Today">The practice day.</param>
+/// <param name="Seed">Seed of all chance in the session.</param>
+public sealed record PlanRequest(Repertoire Repertoire, MemoryState Memory, PracticeDay Today, int Seed)
+{
+    /// <summary>Fifteen minutes.</summary>
+    public static TimeSpan UsualLength { get; } = TimeSpan.FromMinutes(15);
+
+    /// <summary>How long the session is to last.</summary>
+    public TimeSpan Length { get; init; } = UsualLength;
+
+    /// <summary>The directions wished. Changes in time are left out unless asked for: they take the instrument and a minute each.</summary>
+    public ImmutableHashSet<Direction> Directions { get; init; } = [.. Practice.Directions.All.Where(direction => direction != Direction.ChangeInTime)];
+
+    /// <summary>True if there is sound; without, everything that is heard is left out.</summary>
+    public bool CanListen { get; init; } = true;
+
+    /// <summary>True to fill the whole time with what is not due yet; false to stop when what is due, weak or new is done.</summary>
+    public bool FillsTime { get; init; } = true;
+
+    /// <summary>The items that may be asked, in the order of the repertoire.</summary>
+    internal IEnumerable<PracticeItem> Items =>
+        Repertoire.Items.Where(item => Directions.Contains(item.Key.Direction) && (CanListen || !item.Key.Direction.NeedsSound()));
+}

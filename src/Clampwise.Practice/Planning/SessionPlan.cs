@@ -1,0 +1,26 @@
+using System.Collections.Immutable;
+
+namespace Clampwise.Practice;
+
+/// <summary>What is to be asked, in order.</summary>
+/// <param name="Kind">The kind of session.</param>
+/// <param name="Items">The questions but for the last ones.</param>
+/// <param name="Close">Easy ones to choose the last <see cref="Closers"/> questions from when the time is nearly over.</param>
+/// <param name="Length">How long it is to last; null if it ends with its questions.</param>
+public sealed record SessionPlan(SessionKind Kind, ImmutableArray<PlannedItem> Items, ImmutableArray<PlannedItem> Close, TimeSpan? Length)
+{
+    /// <summary>How many easy questions close a session.</summary>
+    public const int Closers = 2;
+
+    /// <summary>How many items are due in all, whether they fit or not.</summary>
+    public int DueInAll { get; init; }
+
+    /// <summary>The plan for a backlog; null if there is none.</summary>
+    public Backlog? Backlog { get; init; }
+
+    /// <summary>Every planned question.</summary>
+    public IEnumerable<PlannedItem> All => Items.Concat(Close);
+
+    /// <summary>True if there is nothing to ask.</summary>
+    public bool IsEmpty => Items.IsEmpty && Close.IsEmpty;
+}

@@ -1,0 +1,11 @@
+namespace Clampwise.Practice;
+
+/// <summary>How one setup, direction or other group of items stands.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="Asked">Questions answered.</param>
+/// <param name="Right">Answered right.</param>
+/// <param name="Items">Items met.</param>
+/// <param name="Due">How many of these are due today.</param>
+/// <param name="RecallNow">Mean chance of recall of these items today, 0 to 1.</param>
+/// <param name="UsualTime">Median thinking time of right answers without hints; null if there is none.</param>
+public sealed record GroupFigures(string Name, int Asked, int Right, int Items, int Due, double RecallNow, TimeSpan? UsualTime);

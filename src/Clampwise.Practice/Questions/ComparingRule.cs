@@ -1,0 +1,62 @@
+using Clampwise.Fretboard;
+using Clampwise.Theory;
+
+namespace Clampwise.Practice;
+
+/// <summary>
+/// Two voicings are heard: same or different, and which strings moved. Naming one string that did move is enough; 'different'
+/// without the right string is right in part.
+/// </summary>
+internal sealed class ComparingRule : DirectionRule
+{
+    private const int MostMoved = 2;
+
+    public static ComparingRule Instance { get; } = new();
+
+    /// <inheritdoc/>
+    public override bool CanAsk(PracticeItem item) => item.Subject.Voicing.Pitches.Length > 1;
+
+    /// <inheritdoc/>
+    public override Question Make(PracticeItem item, AskContext context)
+    {
+        Voicing subject = item.Subject.Voicing;
+        DrillVoicing second = context.Random.Next(2) == 0 ? item.Subject : OtherThan(item, context);
+        return new Question(item, AnswerForm.Compare, QuestionWords.AskCompare)
+        {
+            Played = [subject, second.Voicing],
+            Partner = second,
+            Hints = Hints.ForComparing(StringChanges.Between(subject, second.Voicing)),
+        };
+    }
+
+    /// <inheritdoc/>
+    public override string Expected(Question question) => TextOf(Moved(question).Count == 0, Moved(question));
+
+    /// <inheritdoc/>
+    public override Result<Verdict> Judge(Question question, Answer answer, AskContext context) =>
+        answer is Answer.Compared compared ? VerdictOn(question, compared) : WrongForm(question);
+
+    private static DrillVoicing OtherThan(PracticeItem item, AskContext context) => context
+        .Alternatives(item, 1, other => StringChanges.Between(item.Subject.Voicing, other.Voicing).Count is > 0 and <= MostMoved)
+        .FirstOrDefault(item.Subject);
+
+    private Verdict VerdictOn(Question question, Answer.Compared compared)
+    {
+        StringSet moved = Moved(question);
+        bool isRight = compared.IsSame == (moved.Count == 0);
+        bool namesOne = compared.Moved.Count > 0 && compared.Moved.Except(moved).Count == 0;
+        Voicing second = question.Partner!.Voicing;
+        return new Verdict(isRight, TextOf(compared.IsSame, compared.Moved), Expected(question), question.Subject)
+        {
+            IsPartly = isRight && moved.Count > 0 && !namesOne,
+            Answered = second,
+            Differing = moved,
+            Remark = moved.Count > 0 ? StringChanges.InWords(question.Subject, second) : null,
+            ConfusedWith = !isRight && moved.Count > 0 ? question.Partner.Key : null,
+        };
+    }
+
+    private static StringSet Moved(Question question) => StringChanges.Between(question.Subject, question.Partner!.Voicing);
+
+    private static string TextOf(bool isSame, StringSet moved) => isSame ? QuestionWords.Same : QuestionWords.Different(moved);
+}

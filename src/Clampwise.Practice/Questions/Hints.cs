@@ -1,0 +1,50 @@
+using System.Collections.Immutable;
+using Clampwise.Fretboard;
+using Clampwise.Theory;
+
+namespace Clampwise.Practice;
+
+/// <summary>Steps of help for each kind of question, the mildest first.</summary>
+internal static class Hints
+{
+    public static ImmutableArray<Hint> ForName(Sonority asked, Voicing subject, bool isHeard, ImmutableArray<Choice> choices, Random random)
+    {
+        ChordSymbol symbol = asked.First.Symbol!;
+        Hint first = isHeard ? Arpeggio : new Hint(QuestionWords.Tones(Tones(asked == subject.Shape ? subject.Setup.HomeFret.Number : 0, subject)));
+        Hint last = choices.Length > 2 ? RuleOut(choices, subject, random) : new Hint(QuestionWords.Family(ChordFamilies.Of(symbol.Quality)));
+        return [first, new Hint(QuestionWords.Root(symbol.Root)), last];
+    }
+
+    public static ImmutableArray<Hint> ForPlacing(Voicing subject)
+    {
+        StringSet ringing = Where(subject, s => s.Stop.IsRinging);
+        StringSet low = StringSet.Of(subject.Strings.Where(s => s.Stop.IsFretted).Take(1).Select(s => s.Number));
+        return
+        [
+            new Hint(QuestionWords.Tones(Tones(subject.Setup.HomeFret.Number, subject))),
+            new Hint(QuestionWords.Ringing(ringing)) { Shown = ringing.Union(Where(subject, s => s.Stop.IsMuted)) },
+            new Hint(QuestionWords.OneFinger) { Shown = ringing.Union(Where(subject, s => s.Stop.IsMuted)).Union(low) },
+        ];
+    }
+
+    public static ImmutableArray<Hint> ForPicking(Voicing subject, ImmutableArray<Choice> choices, Random random) =>
+        [Arpeggio, new Hint(QuestionWords.LowestNote(subject.Pitches.Min())), RuleOut(choices, subject, random)];
+
+    public static ImmutableArray<Hint> ForComparing(StringSet moved) =>
+        [Arpeggio, new Hint(QuestionWords.LookAmong(moved))];
+
+    public static ImmutableArray<Hint> ForTranslating(Setup setup, ChordSymbol expected) =>
+        [new Hint(QuestionWords.HomeUp(setup.HomeFret.Number)), new Hint(QuestionWords.Root(expected.Root))];
+
+    private static Hint Arpeggio { get; } = new(QuestionWords.ArpeggioComes) { IsArpeggio = true };
+
+    private static Hint RuleOut(ImmutableArray<Choice> choices, Voicing subject, Random random) =>
+        new(QuestionWords.SomeRuledOut) { RuledOut = Choices.RuledOut(choices, subject, random) };
+
+    private static StringSet Where(Voicing voicing, Func<SoundingString, bool> test) =>
+        StringSet.Of(voicing.Strings.Where(test).Select(s => s.Number));
+
+    // Counted from the home clamp, every tone is as many semitones lower as the clamp is high.
+    private static IEnumerable<PitchClass> Tones(int homeFret, Voicing voicing) =>
+        voicing.Pitches.Order().Select(pitch => pitch.Class + -homeFret).Distinct();
+}

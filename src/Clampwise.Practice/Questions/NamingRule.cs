@@ -1,0 +1,93 @@
+using System.Collections.Immutable;
+using Clampwise.Fretboard;
+using Clampwise.Theory;
+
+namespace Clampwise.Practice;
+
+/// <summary>A shape is seen or a voicing heard, and named. Every correct reading is right, in every spelling.</summary>
+internal sealed class NamingRule : DirectionRule
+{
+    private readonly Func<Voicing, Sonority> _asked;
+    private readonly bool _isHeard;
+
+    private NamingRule(Func<Voicing, Sonority> asked, bool isHeard) => (_asked, _isHeard) = (asked, isHeard);
+
+    public static NamingRule ShapeName { get; } = new(voicing => voicing.Shape, isHeard: false);
+
+    public static NamingRule SoundingName { get; } = new(voicing => voicing.Sounding, isHeard: false);
+
+    /// <summary>Nobody hears where the clamp sits: a heard chord may be named either way.</summary>
+    public static NamingRule Heard { get; } = new(voicing => voicing.Sounding, isHeard: true);
+
+    /// <inheritdoc/>
+    public override Question Make(PracticeItem item, AskContext context)
+    {
+        Voicing subject = item.Subject.Voicing;
+        ImmutableArray<Choice> choices = context.Options.OffersNames ? ChoicesFor(item, context) : [];
+        return new Question(item, choices.IsEmpty ? AnswerForm.Name : AnswerForm.Choose, QuestionWords.AskName(item.Key.Direction, subject.Setup))
+        {
+            Drawn = _isHeard ? [] : [subject],
+            Played = _isHeard ? [subject] : [],
+            Reference = _isHeard ? References.OpenStrings(subject.Setup) : null,
+            Choices = choices,
+            Hints = Hints.ForName(_asked(subject), subject, _isHeard, choices, context.Random),
+        };
+    }
+
+    /// <inheritdoc/>
+    public override string Expected(Question question) => _asked(question.Subject).Name;
+
+    /// <inheritdoc/>
+    public override Result<Verdict> Judge(Question question, Answer answer, AskContext context) => answer switch
+    {
+        Answer.Chosen chosen when question.Choices.Length > 0 => Choices.Pick(question, chosen).Then(choice => JudgeName(question, choice.Text, context)),
+        Answer.Name name => JudgeName(question, name.Text, context),
+        _ => WrongForm(question),
+    };
+
+    private Result<Verdict> JudgeName(Question question, string text, AskContext context)
+    {
+        Voicing right = question.Subject;
+        return ChordSymbol.Parse(text).Select(symbol =>
+        {
+            Sonority asked = _asked(right);
+            Acceptance acceptance = asked.Accepts(symbol);
+            if (NameVerdicts.IsRight(acceptance))
+            {
+                return NameVerdicts.Right(symbol, acceptance, asked, right);
+            }
+
+            bool isOther = (asked == right.Shape ? right.Sounding : right.Shape).Accepts(symbol).IsAccepted;
+            return isOther && _isHeard
+                ? new Verdict(true, symbol.ToString(), asked.Name, right) { Remark = QuestionWords.ShapeNameTaken(asked.Name) }
+                : Wrong(question, symbol, context) with { Remark = isOther ? QuestionWords.OtherSide(question.Direction, asked.Name) : null };
+        });
+    }
+
+    private Verdict Wrong(Question question, ChordSymbol symbol, AskContext context)
+    {
+        Voicing right = question.Subject;
+        bool IsNamed(Voicing voicing) => _asked(voicing).First.Is(symbol);
+        DrillVoicing? known = context.Repertoire.Others(question.Item)
+            .Where(other => IsNamed(other.Voicing))
+            .MaxBy(other => Likeness.OfSound(right, other.Voicing));
+        Voicing? answered = known?.Voicing ?? Variations.Nearest(right, IsNamed);
+        return new Verdict(false, symbol.ToString(), _asked(right).Name, right)
+        {
+            Answered = answered,
+            Differing = answered is null ? default : StringChanges.Between(right, answered),
+            ConfusedWith = known?.Key,
+        };
+    }
+
+    private ImmutableArray<Choice> ChoicesFor(PracticeItem item, AskContext context)
+    {
+        Voicing subject = item.Subject.Voicing;
+        bool Differs(DrillVoicing other) => _asked(other.Voicing).First.Symbol is { } symbol && !NameVerdicts.IsRight(_asked(subject).Accepts(symbol));
+        IEnumerable<Choice> wrong = context.Alternatives(item, context.Options.ChoiceCount * 2, Differs)
+            .Select(other => new Choice(_asked(other.Voicing).Name, other.Voicing))
+            .DistinctBy(choice => choice.Text)
+            .Take(context.Options.ChoiceCount - 1);
+        return Choices.Shuffled(new Choice(_asked(subject).Name, subject), wrong, context.Random);
+    }
+}

@@ -1,0 +1,86 @@
+using Clampwise.Fretboard;
+using Clampwise.Theory;
+
+namespace Clampwise.Practice;
+
+/// <summary>The wording of questions, hints and remarks.</summary>
+internal static class QuestionWords
+{
+    public const string AskPick = "Which of these shapes do you hear?";
+    public const string AskCompare = "Two voicings: the same or different? If different, which string moved?";
+    public const string Same = "the same";
+    public const string OneFinger = "One finger is shown.";
+    public const string ArpeggioComes = "Once more, one string after another from the lowest.";
+    public const string SomeRuledOut = "Some of the choices are ruled out.";
+
+    public static string AskName(Direction direction, Setup setup) => direction switch
+    {
+        Direction.SeeShapeSayShapeName => setup.Home is null ? "Which chord is this?" : "Which chord is this, counted from the home clamp?",
+        Direction.SeeShapeSaySoundingName => "How does this shape sound at concert pitch?",
+        _ => "Which chord do you hear?",
+    };
+
+    public static string AskPlace(string name, Setup setup) => setup.Home is null ? $"Place {name}." : $"Place {name}, counted from the home clamp.";
+
+    public static string AskTranslation(string given, bool isToSounding) => isToSounding
+        ? $"You play the shape {given} in this setup. How does it sound?"
+        : $"{given} is to sound in this setup. Which shape do you play?";
+
+    public static string AskChange(Voicing one, Voicing other) =>
+        $"Change between {one.ShapeName} and {other.ShapeName} for one minute, and count the clean changes.";
+
+    public static string Tones(IEnumerable<PitchClass> tones) => $"Its tones from the lowest: {string.Join(", ", tones)}.";
+
+    public static string Root(NoteName root) => $"Its root is {root}.";
+
+    public static string LowestNote(Pitch pitch) => $"Its lowest note is {pitch}.";
+
+    public static string HomeUp(int frets) => $"The home clamp is at fret {frets}: a shape sounds {frets} semitone{(frets == 1 ? "" : "s")} above its name.";
+
+    public static string Ringing(StringSet strings) => strings.Count == 0 ? "No string rings by itself." : $"Left to ring: string {strings}.";
+
+    public static string LookAmong(StringSet moved) => moved.Count == 0
+        ? "Listen to the lowest and the highest string above all."
+        : $"{(moved.Count == 1 ? "One string" : $"{moved.Count} strings")} may have moved; the outer strings tell most.";
+
+    public static string Family(ChordFamily family) => family switch
+    {
+        ChordFamily.Major => "It is a plain major chord.",
+        ChordFamily.Minor => "It is a plain minor chord.",
+        ChordFamily.Power => "It has only root and fifth.",
+        ChordFamily.Suspended => "It has no third: a second or a fourth stands in its place.",
+        ChordFamily.Added => "It is a triad with a tone added.",
+        ChordFamily.Dominant => "It has a major third and a minor seventh.",
+        ChordFamily.MinorSeventh => "It has a minor third and a minor seventh.",
+        ChordFamily.MajorSeventh => "It has a major seventh.",
+        ChordFamily.Diminished => "Its fifth is diminished.",
+        ChordFamily.Augmented => "Its fifth is augmented.",
+        _ => "It is none of the common families.",
+    };
+
+    public static string? AcceptedAs(Acceptance acceptance, Sonority asked) => acceptance.Kind switch
+    {
+        AcceptanceKind.FirstReading => acceptance.IsOtherSpelling ? $"Right; written {asked.Name} as a rule." : null,
+        AcceptanceKind.OtherBass => $"Right but for the bass: it is {asked.Name}.",
+        _ => $"Right, it reads so too; the first reading is {asked.Name}.",
+    };
+
+    public static string ShapeNameTaken(string sounding) => $"Right by its shape; at concert pitch it is {sounding}.";
+
+    public static string OtherSide(Direction direction, string asked) =>
+        direction is Direction.SeeShapeSayShapeName or Direction.SoundingNameSayShapeName
+            ? $"That is how it sounds; counted from the home clamp it is {asked}."
+            : $"That is the shape's name; it sounds as {asked}.";
+
+    public static string AnotherVoicing(Voicing placed, Voicing own) => placed.ShapeName == own.ShapeName
+        ? $"Right; the drill plays it as {own.Fretting.ToHomeText(own.Setup)}."
+        : $"Right; what you placed reads {placed.ShapeName} first. The drill plays it as {own.Fretting.ToHomeText(own.Setup)}.";
+
+    public static string PlacedWas(Voicing placed, Voicing right) => placed.Shape.First.Quality is null
+        ? $"What you placed is no chord by name: {placed.ShapeName}. {StringChanges.InWords(right, placed)}"
+        : $"What you placed is {placed.ShapeName}. {StringChanges.InWords(right, placed)}";
+
+    public static string Different(StringSet moved) => moved.Count > 0 ? $"different: string {moved}" : "different";
+
+    public static string Changes(int count) => $"{count} changes in a minute";
+}

@@ -1,0 +1,36 @@
+using System.Collections.Immutable;
+using Clampwise.Fretboard;
+
+namespace Clampwise.Practice;
+
+/// <summary>What an answer was worth, and what it really was.</summary>
+/// <param name="IsCorrect">True if it was right.</param>
+/// <param name="Given">The answer as text; empty if the player did not know.</param>
+/// <param name="Expected">The first right answer as text.</param>
+/// <param name="Right">The right voicing: that of the drill.</param>
+public sealed record Verdict(bool IsCorrect, string Given, string Expected, Voicing Right)
+{
+    /// <summary>True if the player said that they did not know.</summary>
+    public bool DidNotKnow { get; init; }
+
+    /// <summary>True if it was right in the main and not in full: the grade is at most strained.</summary>
+    public bool IsPartly { get; init; }
+
+    /// <summary>One sentence: with a right answer what else to know of it, with a wrong one what it was; null for nothing.</summary>
+    public string? Remark { get; init; }
+
+    /// <summary>The voicing that the answer stands for: the shape placed or picked, or the nearest shape of the name given; null if none.</summary>
+    public Voicing? Answered { get; init; }
+
+    /// <summary>The strings that make the difference between <see cref="Answered"/> and <see cref="Right"/>.</summary>
+    public StringSet Differing { get; init; }
+
+    /// <summary>The shape that the right one was taken for; null if none is known.</summary>
+    public ShapeKey? ConfusedWith { get; init; }
+
+    /// <summary>Clean changes in a minute, if changes were counted.</summary>
+    public int? ChangesPerMinute { get; init; }
+
+    /// <summary>What to play after the verdict: what was answered beside the right one, or the right one alone if they are one.</summary>
+    public ImmutableArray<Voicing> ToPlay => Answered is { } answered && !answered.Equals(Right) ? [answered, Right] : [Right];
+}

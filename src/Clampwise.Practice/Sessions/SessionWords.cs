@@ -1,0 +1,25 @@
+using Clampwise.Theory;
+
+namespace Clampwise.Practice;
+
+/// <summary>The wording of what a session says.</summary>
+internal static class SessionWords
+{
+    public const string SoundGone = "No sound: what is heard is left out for now.";
+    public const string RestHand = "Nothing more that works the hand today. If pain, numbness or tingling stays, ask a doctor, physiotherapist or other qualified clinician.";
+
+    public static Fault NotNow { get; } = new("that has no place at this point of the session");
+
+    public static Fault NoMoreHints { get; } = new("there are no more hints: an answer or 'don't know' goes on");
+
+    public static Fault NothingToUndo { get; } = new("there is no answer to take back");
+
+    public static Fault IsPaused { get; } = new("the clock is stopped: take the session up again first");
+
+    public static string Closing(int asked, int right, int missed) => (asked, missed) switch
+    {
+        (0, _) => "Nothing asked this time; it all keeps.",
+        (_, 0) => $"{asked} asked, all right.",
+        _ => $"{asked} asked, {right} right; what was missed comes back soon.",
+    };
+}

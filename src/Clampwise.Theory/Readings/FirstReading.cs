@@ -1,0 +1,29 @@
+namespace Clampwise.Theory;
+
+/// <summary>
+/// The first reading of a set of pitches in its shortest form: found without allocation, for voicings by the hundred thousand.
+/// The default is silence.
+/// </summary>
+/// <param name="Kind">What sort of thing sounds.</param>
+/// <param name="Root">The root, if there is a quality; else the bass.</param>
+/// <param name="Quality">The quality; none if no symbol names the pitches.</param>
+/// <param name="Bass">The lowest pitch class.</param>
+public readonly record struct FirstReading(SonorityKind Kind, PitchClass Root, ChordQuality? Quality, PitchClass Bass)
+{
+    /// <summary>The symbol, spelled in house style; none without a quality.</summary>
+    public ChordSymbol? Symbol => Quality is { } quality ? ChordSymbol.Of(Root, quality, Bass) : null;
+
+    /// <summary>Reads pitches in any order.</summary>
+    public static FirstReading Of(ReadOnlySpan<Pitch> pitches)
+    {
+        var heard = HeardTones.Of(pitches);
+        SonorityKind kind = ReadingOrder.Kind(heard);
+        PitchClass bass = heard.Bass;
+        return kind is SonorityKind.PowerChord or SonorityKind.Interval or SonorityKind.Chord && ReadingOrder.First(heard) is { } first
+            ? new FirstReading(kind, bass + first.RootAboveBass, first.Quality, bass)
+            : new FirstReading(kind, bass, null, bass);
+    }
+
+    /// <summary>True if this is the chord of a symbol over the symbol's bass, whatever its spelling.</summary>
+    public bool Is(ChordSymbol symbol) => Quality is { } quality && symbol.Root.Class == Root && symbol.BassClass == Bass && quality == symbol.Quality;
+}

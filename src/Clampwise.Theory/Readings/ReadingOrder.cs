@@ -1,0 +1,82 @@
+using System.Collections.Immutable;
+
+namespace Clampwise.Theory;
+
+/// <summary>Chooses among the names that fit a set of tones.</summary>
+internal static class ReadingOrder
+{
+    /// <summary>The dearest name that still counts as one: beyond it a set is called a cluster.</summary>
+    private const int DearestCost = 70;
+
+    private static readonly ToneSet s_fifth = new(0b0000_1000_0001);
+    private static readonly ToneSet s_fourth = new(0b0000_0010_0001);
+
+    public static SonorityKind Kind(HeardTones heard) => heard.FromBass.Count switch
+    {
+        0 => SonorityKind.Silence,
+        1 => IsOnePitch(heard) ? SonorityKind.SingleNote : SonorityKind.Octaves,
+        2 => heard.FromBass == s_fifth || heard.FromBass == s_fourth ? SonorityKind.PowerChord : SonorityKind.Interval,
+        _ => First(heard) is null ? SonorityKind.Cluster : SonorityKind.Chord,
+    };
+
+    /// <summary>The name that a guitarist would write, if there is one.</summary>
+    public static ReadingCandidate? First(HeardTones heard)
+    {
+        ReadingCandidate? best = null;
+        int bestCost = DearestCost + 1;
+        var frame = VoicingFrame.Of(heard);
+        ReadingCandidate[] candidates = ReadingTable.Candidates(heard.FromBass);
+        foreach (ReadingCandidate candidate in candidates)
+        {
+            if (candidate.Cost > candidates[0].Cost + ReadingCosts.MostAdjustment)
+            {
+                break;
+            }
+
+            int cost = candidate.Cost + frame.Adjustment(candidate);
+            if (cost < bestCost)
+            {
+                (best, bestCost) = (candidate, cost);
+            }
+        }
+
+        return best;
+    }
+
+    /// <summary>All names, best first.</summary>
+    public static ImmutableArray<Reading> Readings(ReadOnlySpan<Pitch> pitches)
+    {
+        var heard = HeardTones.Of(pitches);
+        if (heard.FromBass.Count < 2)
+        {
+            return [];
+        }
+
+        var costs = new List<(ReadingCandidate Candidate, int Cost)>();
+        var frame = VoicingFrame.Of(heard);
+        foreach (ReadingCandidate candidate in ReadingTable.Candidates(heard.FromBass))
+        {
+            costs.Add((candidate, candidate.Cost + frame.Adjustment(candidate)));
+        }
+
+        PitchClass bass = heard.Bass;
+        var all = pitches.ToArray();
+        return [.. costs.Where(pair => pair.Cost <= DearestCost).OrderBy(pair => pair.Cost).Select(pair => Read(pair.Candidate, bass, all))];
+    }
+
+    private static Reading Read(ReadingCandidate candidate, PitchClass bass, Pitch[] pitches) =>
+        new(ChordSymbol.Of(bass + candidate.RootAboveBass, candidate.Quality, bass), pitches);
+
+    private static bool IsOnePitch(HeardTones heard)
+    {
+        foreach (Pitch pitch in heard.Pitches)
+        {
+            if (pitch != heard.Lowest)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+}

@@ -1,0 +1,57 @@
+namespace Clampwise.Theory;
+
+/// <summary>
+/// All names of every set of tones over a bass, best first: 2,048 sets, each worked out when it is first asked for. Sets are counted
+/// from the bass, so a reading moves with its pitches.
+/// </summary>
+internal static class ReadingTable
+{
+    private const int MostTones = 7;
+    private static readonly ReadingCandidate[]?[] s_entries = new ReadingCandidate[]?[(ToneSet.All + 1) / 2];
+
+    /// <summary>The names of a set that holds its bass (semitone 0).</summary>
+    // Two threads may work out the same entry at once: both find the same, and either may stay.
+    public static ReadingCandidate[] Candidates(ToneSet fromBass) => s_entries[fromBass.Bits >> 1] ??= WorkOut(fromBass);
+
+    private static ReadingCandidate[] WorkOut(ToneSet fromBass)
+    {
+        var found = new List<ReadingCandidate>();
+        if (fromBass.Count is < 2 or > MostTones)
+        {
+            return [];
+        }
+
+        for (int root = 0; root < PitchClass.Count; root++)
+        {
+            if (fromBass.Has(root))
+            {
+                AddReadings(found, fromBass, root);
+            }
+        }
+
+        return [.. found.OrderBy(candidate => candidate.Cost).ThenBy(candidate => candidate.RootAboveBass).ThenBy(candidate => candidate.QualityIndex)];
+    }
+
+    private static void AddReadings(List<ReadingCandidate> found, ToneSet fromBass, int root)
+    {
+        ToneSet whole = fromBass.From(root);
+        int bass = (PitchClass.Count - root) % PitchClass.Count;
+        ToneSet above = whole.Without(bass);
+        for (int index = 0; index < ReadingVocabulary.Qualities.Length; index++)
+        {
+            ChordQuality quality = ReadingVocabulary.Qualities[index];
+            ChordFit fit = ReadingVocabulary.Fits[index];
+            int cost = ReadingVocabulary.Costs[index];
+            if (fit.Fits(whole))
+            {
+                cost += ReadingCosts.OfMissing(quality, whole) + ReadingCosts.OfInversion(quality, ChordSpelling.Degree(quality, bass));
+                found.Add(new ReadingCandidate((byte)root, (byte)index, false, (short)cost));
+            }
+            else if (root != 0 && above.Count >= 3 && !fit.All.Has(bass) && fit.Fits(above))
+            {
+                cost += ReadingCosts.OfMissing(quality, above) + ReadingCosts.OfForeignBass(quality, bass);
+                found.Add(new ReadingCandidate((byte)root, (byte)index, true, (short)cost));
+            }
+        }
+    }
+}

@@ -1,0 +1,148 @@
+namespace Clampwise.Practice.Tests;
+
+public class PlannerTests
+{
+    private static PlanRequest Request(MemoryState memory, int seed = 1) => new(Examples.Harbour, memory, Examples.Today, seed);
+
+    private static MemoryState Half(int daysAgo) => Examples.Remembered(
+        Examples.Harbour.Items.Where((_, index) => index % 2 == 0).SelectMany((item, index) => new[]
+        {
+            Examples.Attempt(item, Grade.Steady, daysAgo + 6, index),
+            Examples.Attempt(item, (Grade)(2 + (index % 3)), daysAgo + (index % 5), index),
+        }));
+
+    public static TheoryData<int> Seeds => [.. Enumerable.Range(1, 12)];
+
+    [Theory]
+    [MemberData(nameof(Seeds))]
+    public void Siblings_stand_at_least_eight_apart_in_plan_and_session(int seed)
+    {
+        MemoryState memory = Half(10 + seed);
+        SessionPlan plan = DailyPlanner.Plan(Request(memory, seed));
+        AssertSpaced([.. plan.Items.Select(planned => planned.Item.Key)]);
+        var player = new Player(SessionState.Of(plan, default, memory, seed), Examples.World);
+        player.Begin();
+        player.PlayOn(0.7, seed);
+        AssertSpaced([.. player.State.Asked]);
+    }
+
+    [Fact]
+    public void The_first_day_brings_new_items_only_and_not_too_many()
+    {
+        SessionPlan plan = DailyPlanner.Plan(Request(Examples.Nothing));
+        Assert.All(plan.Items, planned => Assert.Equal(SessionPart.New, planned.Part));
+        Assert.InRange(plan.Items.Length, 12, 30);
+        Assert.Equal(0, plan.DueInAll);
+    }
+
+    [Fact]
+    public void What_is_due_comes_and_solid_things_open_and_close()
+    {
+        PracticeItem[] items = [.. Examples.Harbour.Items.DistinctBy(item => item.Key.Shape)];
+        MemoryState memory = Examples.Remembered(items.SelectMany((item, index) => index < 12
+            ? new[] { Examples.Attempt(item, Grade.Steady, 20, index) }
+            : [Examples.Attempt(item, Grade.Steady, 20, index), Examples.Attempt(item, Grade.Instant, 10, index), Examples.Attempt(item, Grade.Instant, 2, index)]));
+        SessionPlan plan = DailyPlanner.Plan(Request(memory));
+        Assert.Equal(12, plan.DueInAll);
+        Assert.Equal(
+            items.Take(12).Select(item => item.Key.ToString()).Order(),
+            plan.Items.Where(planned => planned.Part == SessionPart.Due).Select(planned => planned.Item.Key.ToString()).Order());
+        Assert.All(plan.Items.Take(2), planned => Assert.Equal(SessionPart.WarmUp, planned.Part));
+        Assert.All(plan.Close, planned => Assert.True(memory.Recall(planned.Item.Key, Examples.Today) > 0.95));
+        Assert.InRange(plan.Close.Length, SessionPlan.Closers, 6);
+    }
+
+    [Fact]
+    public void Neighbours_differ()
+    {
+        SessionPlan plan = DailyPlanner.Plan(Request(Half(20)));
+        (PlannedItem First, PlannedItem Second)[] neighbours = [.. plan.Items.Zip(plan.Items.Skip(1))];
+        double sameDirection = neighbours.Count(pair => pair.First.Item.Key.Direction == pair.Second.Item.Key.Direction) / (double)neighbours.Length;
+        double sameSetup = neighbours.Count(pair => pair.First.Item.Drill == pair.Second.Item.Drill) / (double)neighbours.Length;
+        Assert.InRange(sameDirection, 0, 0.1);
+        Assert.InRange(sameSetup, 0, 0.35);
+    }
+
+    [Fact]
+    public void What_was_confused_stands_side_by_side()
+    {
+        PracticeItem one = Examples.Item(Examples.Quay, 0, Direction.SeeShapeSayShapeName);
+        PracticeItem other = Examples.Item(Examples.Quay, 2, Direction.SeeShapeSayShapeName);
+        Attempt[] log =
+        [
+            .. Examples.Harbour.Items.Take(30).Select((item, index) => Examples.Attempt(item, Grade.Steady, 20, index)),
+            .. Enumerable.Range(100, 2).Select(number => Examples.Attempt(one, Grade.Missed, 10, number) with { ConfusedWith = other.Key.Shape }),
+        ];
+        SessionPlan plan = DailyPlanner.Plan(Request(Examples.Remembered(log)));
+        int at = plan.Items.ToList().FindIndex(planned => planned.Item == one);
+        Assert.Contains(other, plan.Items.Skip(Math.Max(0, at - 1)).Take(3).Select(planned => planned.Item));
+    }
+
+    private static IEnumerable<PracticeItem> Asked() => Examples.Harbour.Items.Where(item => item.Key.Direction != Direction.ChangeInTime);
+
+    [Fact]
+    public void A_backlog_is_finite_and_brings_nothing_new()
+    {
+        MemoryState memory = Examples.Remembered(Asked().Take(160).Select((item, index) => Examples.Attempt(item, Grade.Steady, 90, index)));
+        SessionPlan plan = DailyPlanner.Plan(Request(memory));
+        Backlog backlog = Assert.IsType<Backlog>(plan.Backlog);
+        Assert.Equal(160, backlog.Due);
+        Assert.InRange(backlog.Sessions, 2, 12);
+        Assert.DoesNotContain(plan.Items, planned => planned.Part == SessionPart.New);
+        Assert.Contains("all are back", backlog.Words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Without_sound_no_ear_question_is_planned()
+    {
+        PlanRequest request = Request(Half(20)) with { CanListen = false };
+        Assert.DoesNotContain(DailyPlanner.Plan(request).All, planned => planned.Item.Key.Direction.NeedsSound());
+        Assert.DoesNotContain(QuizPlanner.Plan(request).All, planned => planned.Item.Key.Direction.NeedsSound());
+    }
+
+    [Fact]
+    public void The_quiz_asks_so_many_names()
+    {
+        SessionPlan plan = QuizPlanner.Plan(Request(Half(20)), 15);
+        Assert.Equal(15, plan.Items.Length);
+        Assert.All(plan.Items, planned => Assert.Contains(planned.Item.Key.Direction, Directions.Naming));
+        Assert.Equal(15, plan.Items.Distinct().Count());
+        Assert.Null(plan.Length);
+    }
+
+    [Fact]
+    public void Weak_shapes_say_why()
+    {
+        PracticeItem one = Examples.Item(Examples.Quay, 0, Direction.SeeShapeSayShapeName);
+        PracticeItem other = Examples.Item(Examples.Quay, 6, Direction.SeeShapeSayShapeName);
+        MemoryState memory = Examples.Remembered(
+        [
+            Examples.Attempt(one, Grade.Steady, 9),
+            Examples.Attempt(one, Grade.Missed, 6) with { ConfusedWith = other.Key.Shape },
+            Examples.Attempt(one, Grade.Missed, 5) with { ConfusedWith = other.Key.Shape },
+            Examples.Attempt(other, Grade.Steady, 1),
+        ]);
+        WeakShape weak = Assert.Single(WeakShapes.Find(Examples.Harbour.Items, memory, Examples.Today, Examples.Harbour));
+        Assert.Equal(one, weak.Item);
+        Assert.Contains("missed 2 of the last 3 times", weak.Reasons);
+        Assert.Contains($"taken for {other.Subject.Voicing.ShapeName} 2 times", weak.Reasons);
+        Assert.Contains("lost once after it was known", weak.Reasons);
+        Assert.Contains(weak.Reasons, reason => reason.StartsWith("recall is down to", StringComparison.Ordinal));
+        SessionPlan plan = WeakPlanner.Plan(Request(memory));
+        Assert.Equal([one, other], plan.Items.Select(planned => planned.Item));
+    }
+
+    [Fact]
+    public void Nothing_weak_is_an_empty_review() => Assert.True(WeakPlanner.Plan(Request(Examples.Nothing)).IsEmpty);
+
+    private static void AssertSpaced(IReadOnlyList<ItemKey> asked)
+    {
+        for (int later = 0; later < asked.Count; later++)
+        {
+            for (int earlier = Math.Max(0, later - 7); earlier < later; earlier++)
+            {
+                Assert.False(asked[later].IsSiblingOf(asked[earlier]), $"{asked[earlier]} at {earlier}, {asked[later]} at {later}");
+            }
+        }
+    }
+}

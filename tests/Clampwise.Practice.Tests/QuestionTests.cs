@@ -1,0 +1,256 @@
+using Clampwise.Fretboard;
+using Clampwise.Theory;
+
+namespace Clampwise.Practice.Tests;
+
+public class QuestionTests
+{
+    public static TheoryData<Direction> Every => [.. Directions.All];
+
+    private static Question Ask(Drill drill, int voicing, Direction direction, int seed = 1, QuestionOptions? options = null) =>
+        QuestionMaker.Make(Examples.Item(drill, voicing, direction), Examples.Context(seed: seed, options: options));
+
+    private static Verdict Judge(Question question, Answer answer) => QuestionMaker.Judge(question, answer, Examples.Context()).Value;
+
+    [Theory]
+    [MemberData(nameof(Every))]
+    public void The_right_answer_is_right_for_every_item_and_seed(Direction direction)
+    {
+        PracticeItem[] items = [.. Examples.Harbour.Items.Where(item => item.Key.Direction == direction)];
+        Assert.NotEmpty(items);
+        foreach (PracticeItem item in items)
+        {
+            for (int seed = 0; seed < 4; seed++)
+            {
+                Question question = QuestionMaker.Make(item, Examples.Context(seed: seed));
+                Verdict verdict = Judge(question, Examples.Right(question));
+                Assert.True(verdict.IsCorrect && !verdict.IsPartly, $"{item}: {verdict}");
+                Assert.Null(verdict.ConfusedWith);
+            }
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Every))]
+    public void Not_known_is_wrong_and_shows_what_was_right(Direction direction)
+    {
+        foreach (PracticeItem item in Examples.Harbour.Items.Where(item => item.Key.Direction == direction))
+        {
+            Verdict verdict = Judge(QuestionMaker.Make(item, Examples.Context()), new Answer.NotKnown());
+            Assert.True(verdict is { IsCorrect: false, DidNotKnow: true, Given: "" });
+            Assert.NotEmpty(verdict.Expected);
+            Assert.Equal(item.Subject.Voicing, Assert.Single(verdict.ToPlay));
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Every))]
+    public void An_answer_in_another_form_is_refused_and_costs_nothing(Direction direction)
+    {
+        Question question = QuestionMaker.Make(Examples.Harbour.Items.First(item => item.Key.Direction == direction), Examples.Context());
+        Answer other = question.Form == AnswerForm.CountChanges ? new Answer.Name("A") : new Answer.Changes(3);
+        Assert.StartsWith("this question wants", QuestionMaker.Judge(question, other, Examples.Context()).Fault.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_is_heard_shows_no_shape_and_what_is_seen_makes_no_sound()
+    {
+        foreach (PracticeItem item in Examples.Harbour.Items)
+        {
+            Question question = QuestionMaker.Make(item, Examples.Context());
+            Assert.Equal(item.Key.Direction.NeedsSound(), question.Played.Length > 0);
+            if (question.Form is AnswerForm.Name or AnswerForm.Place or AnswerForm.Compare && item.Key.Direction is not (Direction.SeeShapeSayShapeName or Direction.SeeShapeSaySoundingName))
+            {
+                Assert.Empty(question.Drawn);
+            }
+        }
+    }
+
+    // x 0 4 4 4 0 with strings 1 to 5 held at 2 is an A by its shape and a B by its sound (worked by hand: B2 F#3 B3 D#4 F#4).
+    [Theory]
+    [InlineData(Direction.SeeShapeSayShapeName, "A", true, null)]
+    [InlineData(Direction.SeeShapeSayShapeName, "B", false, "That is how it sounds; counted from the home clamp it is A.")]
+    [InlineData(Direction.SeeShapeSaySoundingName, "B", true, null)]
+    [InlineData(Direction.SeeShapeSaySoundingName, "Cb", true, "Right; written B as a rule.")]
+    [InlineData(Direction.SeeShapeSaySoundingName, "A", false, "That is the shape's name; it sounds as B.")]
+    [InlineData(Direction.HearSayName, "B", true, null)]
+    [InlineData(Direction.HearSayName, "A", true, "Right by its shape; at concert pitch it is B.")]
+    [InlineData(Direction.HearSayName, "Bm", false, null)]
+    [InlineData(Direction.ShapeNameSaySoundingName, "B", true, null)]
+    [InlineData(Direction.ShapeNameSaySoundingName, "A", false, "That is the shape's name; it sounds as B.")]
+    [InlineData(Direction.ShapeNameSaySoundingName, "C", false, "The home clamp is at fret 2: a shape sounds 2 semitones above its name.")]
+    [InlineData(Direction.SoundingNameSayShapeName, "A", true, null)]
+    public void Names(Direction direction, string answer, bool isRight, string? remark)
+    {
+        Verdict verdict = Judge(Ask(Examples.Lantern, 5, direction), new Answer.Name(answer));
+        Assert.Equal((isRight, remark), (verdict.IsCorrect, verdict.Remark));
+    }
+
+    [Fact]
+    public void Another_reading_is_right_with_a_note()
+    {
+        // B F# B C# F#: sus2 on B is sus4 on F# over B.
+        Verdict verdict = Judge(Ask(Examples.Lantern, 6, Direction.SeeShapeSaySoundingName), new Answer.Name("F#sus4/B"));
+        Assert.True(verdict.IsCorrect && !verdict.IsPartly);
+        Assert.Equal("Right, it reads so too; the first reading is Bsus2.", verdict.Remark);
+    }
+
+    [Fact]
+    public void A_name_without_its_bass_is_right_in_part()
+    {
+        Verdict verdict = Judge(Ask(Examples.Lantern, 0, Direction.SeeShapeSayShapeName), new Answer.Name("Am"));
+        Assert.True(verdict.IsCorrect && verdict.IsPartly);
+        Assert.Equal("Right but for the bass: it is Am/D.", verdict.Remark);
+    }
+
+    [Fact]
+    public void A_wrong_name_is_shown_as_the_shape_it_belongs_to_with_the_string_that_differs()
+    {
+        Verdict verdict = Judge(Ask(Examples.Lantern, 5, Direction.SeeShapeSayShapeName), new Answer.Name("Am"));
+        Assert.Equal("x04430", verdict.Answered!.Fretting.ToString());
+        Assert.Equal("2", verdict.Differing.ToString());
+        Assert.Equal(Examples.Lantern.Voicings[7].Key, verdict.ConfusedWith);
+        Assert.True(verdict.ToPlay is [var first, var second] && first.Equals(verdict.Answered) && second.Equals(verdict.Right));
+    }
+
+    [Fact]
+    public void A_wrong_name_that_no_drill_has_is_worked_out()
+    {
+        // The A shape with its middle string let down a semitone reads Amaj7: no drill of these has it.
+        Verdict verdict = Judge(Ask(Examples.Lantern, 5, Direction.SeeShapeSayShapeName), new Answer.Name("Amaj7"));
+        Assert.Equal("x04340", verdict.Answered!.Fretting.ToString());
+        Assert.Equal("3", verdict.Differing.ToString());
+        Assert.Null(verdict.ConfusedWith);
+    }
+
+    [Fact]
+    public void Any_playable_voicing_of_the_name_is_right_and_the_drills_own_is_shown()
+    {
+        Question question = Ask(Examples.Lantern, 5, Direction.NamePlaceShape);
+        Assert.Equal("A", question.Given);
+        Fretting other = Fretting.Parse("^ x 0 2 2 2 5", question.Setup).Value;
+        Verdict verdict = Judge(question, new Answer.Placed(other));
+        Assert.True(verdict.IsCorrect && !verdict.IsPartly);
+        Assert.Equal("Right; the drill plays it as ^ x 0 2 2 2 0.", verdict.Remark);
+        Assert.Equal(2, verdict.ToPlay.Length);
+    }
+
+    [Theory]
+    [InlineData("^ x 0 2 2 1 0", "What you placed is Am. string 2: Eb4, not D4")]
+    [InlineData("^ x 0 2 2 0 0", "What you placed is Asus2. string 2: Eb4, not C#4")]
+    public void A_wrong_placing_says_what_it_was(string placed, string remark)
+    {
+        Question question = Ask(Examples.Lantern, 5, Direction.NamePlaceShape);
+        Verdict verdict = Judge(question, new Answer.Placed(Fretting.Parse(placed, question.Setup).Value));
+        Assert.Equal((false, remark), (verdict.IsCorrect, verdict.Remark));
+        Assert.Equal("2", verdict.Differing.ToString());
+        Assert.NotNull(verdict.ConfusedWith);
+    }
+
+    [Theory]
+    [InlineData("x x x x x x", "nothing sounds yet")]
+    [InlineData("x 0 2 4 4 0", "string 4 is held by the clamp at 2")]
+    [InlineData("x 9 4 4 4 0", "the name fits, but")]
+    public void A_placing_that_cannot_be_played_costs_nothing(string placed, string fault)
+    {
+        Question question = Ask(Examples.Lantern, 5, Direction.NamePlaceShape);
+        Fretting fretting = Fretting.Parse(placed, question.Setup).Value;
+        Result<Verdict> result = QuestionMaker.Judge(question, new Answer.Placed(fretting), Examples.Context());
+        Assert.StartsWith(fault, result.Fault.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Choices_hold_the_right_one_once_and_nothing_else_that_would_be_right()
+    {
+        var options = new QuestionOptions(OffersNames: true);
+        foreach (PracticeItem item in Examples.Harbour.Items.Where(item => Directions.Naming.Contains(item.Key.Direction) || item.Key.Direction == Direction.HearPickShape))
+        {
+            Question question = QuestionMaker.Make(item, Examples.Context(options: options));
+            Assert.Equal(4, question.Choices.Length);
+            Assert.Equal(0.25, question.GuessChance);
+            int right = Enumerable.Range(0, 4).Count(index => Judge(question, new Answer.Chosen(index)).IsCorrect);
+            Assert.Equal(1, right);
+        }
+    }
+
+    [Fact]
+    public void What_was_confused_is_offered_as_a_choice()
+    {
+        PracticeItem item = Examples.Item(Examples.Quay, 0, Direction.HearPickShape);
+        ShapeKey far = Examples.Quay.Voicings[5].Key;
+        MemoryState memory = Examples.Remembered([Examples.Attempt(item, Grade.Missed, 1) with { ConfusedWith = far }]);
+        bool Offers(MemoryState known, int seed) =>
+            QuestionMaker.Make(item, Examples.Context(known, seed)).Choices.Any(choice => ShapeKey.Of(choice.Voicing) == far);
+        Assert.All(Enumerable.Range(0, 20), seed => Assert.True(Offers(memory, seed)));
+        Assert.Contains(Enumerable.Range(0, 20), seed => !Offers(Examples.Nothing, seed));
+    }
+
+    [Fact]
+    public void A_drill_of_one_voicing_still_has_choices_and_comparisons()
+    {
+        var alone = Repertoire.Of([Examples.Drill("alone", "standard + 2-4@2", "x00000")]);
+        foreach (PracticeItem item in alone.Items.Where(item => item.Key.Direction.NeedsSound()))
+        {
+            for (int seed = 0; seed < 8; seed++)
+            {
+                var context = new AskContext(alone, Examples.Nothing, Examples.Today, QuestionOptions.Usual, new Random(seed));
+                Question question = QuestionMaker.Make(item, context);
+                Assert.True(item.Key.Direction != Direction.HearPickShape || question.Choices.Length == 4);
+                Assert.True(QuestionMaker.Judge(question, Examples.Right(question), context).Value.IsCorrect);
+            }
+        }
+    }
+
+    [Fact]
+    public void Comparing_asks_same_and_different_and_names_what_moved()
+    {
+        Question[] questions = [.. Enumerable.Range(0, 40).Select(seed => Ask(Examples.Lantern, 5, Direction.HearTwoCompare, seed))];
+        Assert.InRange(questions.Count(question => question.Partner!.Voicing.Equals(question.Subject)), 8, 32);
+        Question different = questions.First(question => !question.Partner!.Voicing.Equals(question.Subject));
+        StringSet moved = StringChanges.Between(different.Subject, different.Partner!.Voicing);
+        Assert.InRange(moved.Count, 1, 2);
+        Assert.False(Judge(different, new Answer.Compared(true, default)).IsCorrect);
+        Assert.Equal(different.Partner.Key, Judge(different, new Answer.Compared(true, default)).ConfusedWith);
+        Verdict partly = Judge(different, new Answer.Compared(false, default));
+        Assert.True(partly.IsCorrect && partly.IsPartly);
+        Verdict whole = Judge(different, new Answer.Compared(false, moved));
+        Assert.True(whole.IsCorrect && !whole.IsPartly);
+        Assert.Equal($"different: string {moved}", whole.Expected);
+    }
+
+    [Theory]
+    [InlineData(29, false, Grade.Missed)]
+    [InlineData(30, true, Grade.Strained)]
+    [InlineData(45, true, Grade.Steady)]
+    [InlineData(60, true, Grade.Instant)]
+    public void Changes_in_a_minute(int count, bool isRight, Grade grade)
+    {
+        Verdict verdict = Judge(Ask(Examples.Lantern, 5, Direction.ChangeInTime), new Answer.Changes(count));
+        Assert.Equal((isRight, count), (verdict.IsCorrect, verdict.ChangesPerMinute));
+        Assert.Equal(grade, ChangePace.GradeOf(count, isFirstSight: false));
+    }
+
+    [Fact]
+    public void Hints_are_true()
+    {
+        Question question = Ask(Examples.Lantern, 5, Direction.SeeShapeSayShapeName);
+        Assert.Equal(
+            ["Its tones from the lowest: A, E, C#.", "Its root is A.", "It is a plain major chord."],
+            question.Hints.Select(hint => hint.Words));
+        Question place = Ask(Examples.Lantern, 5, Direction.NamePlaceShape);
+        Assert.Equal("1,5-6", place.Hints[1].Shown.ToString());
+        Assert.Equal("1,4-6", place.Hints[2].Shown.ToString());
+        Question pick = Ask(Examples.Lantern, 5, Direction.HearPickShape);
+        Assert.All(pick.Hints[^1].RuledOut, index => Assert.NotEqual(pick.Subject, pick.Choices[index].Voicing));
+    }
+
+    [Fact]
+    public void Names_alone_are_asked_once_for_each_name_and_only_with_a_clamp()
+    {
+        var open = Repertoire.Of([Examples.Drill("open", "standard", "x02220", "x02210")]);
+        Assert.DoesNotContain(open.Items, item => item.Key.Direction.IsNamesOnly());
+        var two = Repertoire.Of([Examples.Drill("two", "standard + 1-5@2", "x04440", "x 0 4 4 4 7")]);
+        Assert.Single(two.Items, item => item.Key.Direction == Direction.ShapeNameSaySoundingName);
+        Assert.Equal(2, two.Items.Count(item => item.Key.Direction == Direction.SeeShapeSayShapeName));
+    }
+}
