@@ -38,4 +38,68 @@ internal static class StorageWords
     public static Fault EmptyFolderName { get; } = new("the data folder has no name: give the path of a folder");
 
     public static Fault NoDataFolder { get; } = new("there is no home folder to keep progress in: set HOME, or give a folder with --data");
+
+    public static Fault NoSuchCode(string found, IEnumerable<string> codes) =>
+        new($"there is no '{found}' here: expected one of {string.Join(", ", codes)}");
+
+    public static Fault FieldMissing(string field) => new($"the field '{field}' is missing");
+
+    public static Fault BadField(string field) => new($"the field '{field}' holds something that does not belong there");
+
+    public static Fault BadChecksum { get; } = new("the line is damaged: its checksum is missing or does not fit");
+
+    public static Fault NotAnObject { get; } = new("expected a JSON object");
+
+    public static Fault NotJson(string why) => new($"the line does not read as JSON: {why}");
+
+    public static Fault IsReadOnly { get; } = new("the data folder is open to read only, so nothing is kept");
+
+    public static Fault InUse(string folder) =>
+        new($"{folder} is in use by another copy of the program: it is open to read only here, so answers are not kept");
+
+    public static Fault CannotWriteFolder(string folder, string why) =>
+        new($"{folder} cannot be written to, so answers are not kept: {why}");
+
+    public const string TransactionLost = "the database did not keep a transaction";
+
+    public static Fault NewerEntry(int found, int known) =>
+        new($"the entry was written in version {found} by a newer program; this one knows version {known}: update the program");
+
+    public static Fault NewerFolder(string folder) =>
+        new($"{folder} was written by a newer version of the program, so nothing in it is touched: update the program, or give another folder with --data");
+
+    public static string DatabaseGivenUp(string why) =>
+        $"The database failed ({why}). Everything answered is safe in the journal, and the database is made anew at the next start.";
+
+    public static string DatabaseUnusable(string why) =>
+        $"The database cannot be made ({why}). The journal is used alone: everything is kept, only more slowly.";
+
+    public static string DatabaseKeptAside(string where, string why) =>
+        $"The database was damaged ({why}). It was put aside as {where} and made anew from the journal.";
+
+    public static string RebuiltAfterStop { get; } =
+        "The computer stopped while the program was open. The database was made anew from the journal, to be sure of it.";
+
+    public static string JournalHasBadLines(int count, int first) =>
+        $"{Count(count, "line")} of the journal {(count == 1 ? "is" : "are")} damaged and left out, the first is line {first}.";
+
+    public static string TornEnd(long bytes, string where) =>
+        $"The last line of the journal was not written to its end, as happens when the program is stopped by force: {Count(bytes, "byte")} put aside as {where}. No answer that had its verdict is lost by that.";
+
+    public static string JournalKeptAside(string where, int saved) =>
+        $"The journal did not end as a journal does. It was put aside as {where}; {Count(saved, "entry", "entries")} could be read and stand in the new one.";
+
+    public static string SavedFromDatabase(int count) =>
+        $"{Count(count, "entry", "entries")} that the journal had lost {(count == 1 ? "was" : "were")} brought back from the database.";
+
+    public static string BackupOffered(string name, int more) =>
+        $"The backup {name} holds {Count(more, "entry", "entries")} more than there {(more == 1 ? "is" : "are")} now: bring them back with 'clampwise data restore'.";
+
+    public static string BackupFailed(string why) => $"The backup of the day could not be made: {why}.";
+
+    public static string WrongLength(long found, long closed) => $"it has {found} bytes, and had {closed} when it was closed";
+
+    public static Fault NothingToBackUp { get; } = new("nothing has been practised yet, so there is nothing to back up");
+
+    private static string Count(long number, string one, string? many = null) => number == 1 ? $"1 {one}" : $"{number} {many ?? one + "s"}";
 }

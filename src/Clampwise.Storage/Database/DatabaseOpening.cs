@@ -1,0 +1,141 @@
+using Clampwise.Practice;
+using Clampwise.Theory;
+
+namespace Clampwise.Storage;
+
+/// <summary>
+/// Opens the database and brings it to where the journal is: as it is, with the newest entries added, or made anew. Entries that only
+/// the database has, because the journal was damaged or replaced, go back into the journal.
+/// </summary>
+internal sealed class DatabaseOpening(DataFolder folder, Journal journal, KeptAside aside, List<string> notices)
+{
+    /// <summary>True if a newer version of the program made the file; then nothing was done.</summary>
+    public bool IsNewer { get; private set; }
+
+    /// <summary>True if the journal or the database was damaged, so that a backup may hold more.</summary>
+    public bool LostSomething { get; private set; }
+
+    /// <summary>Opens; null if no database can be had, and the journal must do alone.</summary>
+    public EntryDatabase? Open(StoreLock held)
+    {
+        if (!File.Exists(folder.Database))
+        {
+            DatabaseRebuild.Delete(folder.Database);
+            return Rebuild();
+        }
+
+        if (held.MayHaveLostWrites)
+        {
+            notices.Add(StorageWords.RebuiltAfterStop);
+            DatabaseRebuild.Delete(folder.Database);
+            return Rebuild();
+        }
+
+        long length = new FileInfo(folder.Database).Length;
+        return held.DatabaseBytes is { } closed && closed != length
+            ? PutAside(StorageWords.WrongLength(length, closed))
+            : OpenFile();
+    }
+
+    private EntryDatabase? OpenFile()
+    {
+        EntryDatabase? database = null;
+        try
+        {
+            database = EntryDatabase.Open(folder.Database);
+            IsNewer = database.FileSchema > EntryDatabase.Schema;
+            if (IsNewer)
+            {
+                database.Dispose();
+                return null;
+            }
+
+            return database.FileSchema == EntryDatabase.Schema ? BringUp(database) : RebuildInstead(database);
+        }
+        // A damaged file makes LiteDB throw nearly anything; none of it is a loss, as the journal has it all.
+        catch (Exception exception)
+        {
+            Close(database);
+            return PutAside(exception.Message);
+        }
+    }
+
+    private EntryDatabase? BringUp(EntryDatabase database)
+    {
+        if (!journal.Holds(database.Mark))
+        {
+            return Reconcile(database);
+        }
+
+        List<LogEntry> missing = [.. journal.Read(database.Mark, new EntryReader()).Where(record => record.Entry.IsGood).Select(record => record.Entry.Value)];
+        if (missing.Count > StoreOpening.FewEntries)
+        {
+            return RebuildInstead(database);
+        }
+
+        if (missing.Count > 0)
+        {
+            database.Add(missing, journal.End);
+        }
+
+        return database;
+    }
+
+    private EntryDatabase? Reconcile(EntryDatabase database)
+    {
+        HashSet<EntryId> inJournal = [.. journal.Read(JournalMark.Start, new EntryReader()).Where(record => record.Entry.IsGood).Select(record => record.Entry.Value.Id)];
+        using var lines = new MemoryStream();
+        int count = 0;
+        foreach (LogEntry entry in database.All().Where(entry => !inJournal.Contains(entry.Id)))
+        {
+            lines.Write(JournalLine.Encode(entry));
+            count++;
+        }
+
+        if (count > 0)
+        {
+            LostSomething = true;
+            notices.Add(journal.Append(lines.ToArray()) is { } fault ? fault.Message : StorageWords.SavedFromDatabase(count));
+        }
+
+        return RebuildInstead(database);
+    }
+
+    private EntryDatabase? RebuildInstead(EntryDatabase database)
+    {
+        Close(database);
+        return Rebuild();
+    }
+
+    private EntryDatabase? PutAside(string why)
+    {
+        LostSomething = true;
+        Result<string> moved = aside.Move(folder.Database);
+        DatabaseRebuild.Delete(folder.Database);
+        notices.Add(moved.IsGood ? StorageWords.DatabaseKeptAside(moved.Value, why) : moved.Fault.Message);
+        return Rebuild();
+    }
+
+    private EntryDatabase? Rebuild()
+    {
+        if (DatabaseRebuild.Run(folder, journal, notices).TryGet(out EntryDatabase? database, out Fault? fault))
+        {
+            return database;
+        }
+
+        notices.Add(StorageWords.DatabaseUnusable(fault.Message));
+        return null;
+    }
+
+    private static void Close(EntryDatabase? database)
+    {
+        try
+        {
+            database?.Dispose();
+        }
+        catch (Exception)
+        {
+            // It is given up anyway.
+        }
+    }
+}

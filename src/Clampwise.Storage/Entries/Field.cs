@@ -1,0 +1,10 @@
+namespace Clampwise.Storage;
+
+/// <summary>One field of a log entry in files. Names never change and are never used again for something else.</summary>
+/// <param name="Name">Its name in JSON and in spreadsheets.</param>
+/// <param name="Short">Its name in the database, where every letter counts two hundred thousand times.</param>
+internal sealed record Field(string Name, string Short)
+{
+    /// <summary>The name as JSON wants it, encoded once.</summary>
+    public System.Text.Json.JsonEncodedText Encoded { get; } = System.Text.Json.JsonEncodedText.Encode(Name);
+}

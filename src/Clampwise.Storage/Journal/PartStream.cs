@@ -1,0 +1,34 @@
+namespace Clampwise.Storage;
+
+/// <summary>The next so many bytes of another stream, to read.</summary>
+internal sealed class PartStream(Stream inner, long length) : Stream
+{
+    private long _left = length;
+
+    public override bool CanRead => true;
+
+    public override bool CanSeek => false;
+
+    public override bool CanWrite => false;
+
+    public override long Length => throw new NotSupportedException();
+
+    public override long Position { get => throw new NotSupportedException(); set => throw new NotSupportedException(); }
+
+    public override int Read(byte[] buffer, int offset, int count)
+    {
+        int read = inner.Read(buffer, offset, (int)Math.Min(count, _left));
+        _left -= read;
+        return read;
+    }
+
+    public override void Flush()
+    {
+    }
+
+    public override long Seek(long offset, SeekOrigin origin) => throw new NotSupportedException();
+
+    public override void SetLength(long value) => throw new NotSupportedException();
+
+    public override void Write(byte[] buffer, int offset, int count) => throw new NotSupportedException();
+}

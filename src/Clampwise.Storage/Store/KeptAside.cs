@@ -1,0 +1,46 @@
+using System.Globalization;
+using Clampwise.Theory;
+
+namespace Clampwise.Storage;
+
+/// <summary>Puts damaged files out of the way without losing them.</summary>
+internal sealed class KeptAside(DataFolder folder, TimeProvider time)
+{
+    /// <summary>Keeps some bytes.</summary>
+    /// <returns>Where they lie.</returns>
+    public Result<string> Bytes(ReadOnlySpan<byte> bytes, string name)
+    {
+        string path = NewPath(name);
+        return Disk.WriteWhole(path, bytes) is { } fault ? fault : path;
+    }
+
+    /// <summary>Moves a file.</summary>
+    /// <returns>Where it lies.</returns>
+    public Result<string> Move(string file)
+    {
+        try
+        {
+            string path = NewPath(Path.GetFileName(file));
+            Directory.CreateDirectory(folder.KeptAside);
+            File.Move(file, path);
+            return path;
+        }
+        catch (Exception exception) when (Disk.IsExpected(exception))
+        {
+            return StorageWords.CannotWrite(folder.KeptAside, exception.Message);
+        }
+    }
+
+    private string NewPath(string name)
+    {
+        string stamp = time.GetLocalNow().ToString("yyyy-MM-dd-HHmmss", CultureInfo.InvariantCulture);
+        string start = Path.Combine(folder.KeptAside, $"{stamp}-{Path.GetFileNameWithoutExtension(name)}");
+        string path = start + Path.GetExtension(name);
+        for (int number = 2; File.Exists(path); number++)
+        {
+            path = $"{start}-{number}{Path.GetExtension(name)}";
+        }
+
+        return path;
+    }
+}

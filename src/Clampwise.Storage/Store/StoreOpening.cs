@@ -1,0 +1,99 @@
+using Clampwise.Practice;
+using Clampwise.Theory;
+
+namespace Clampwise.Storage;
+
+/// <summary>Opens a store step by step: folder, lock, journal, database, backup of the day.</summary>
+internal sealed class StoreOpening(DataFolder folder, TimeProvider time)
+{
+    /// <summary>Up to so many entries are added to a database one by one; beyond, it is quicker to rebuild it.</summary>
+    public const int FewEntries = 2_000;
+
+    private readonly List<string> _notices = [];
+    private readonly KeptAside _aside = new(folder, time);
+
+    public Result<ProgressStore> Run()
+    {
+        if (MakeFolder() is { } noFolder)
+        {
+            return OpenToRead(noFolder);
+        }
+
+        Result<StoreLock> taken = StoreLock.Take(folder.LockFile, BootMark.Read(time));
+        return taken.IsGood ? OpenToWrite(taken.Value) : OpenToRead(taken.Fault);
+    }
+
+    private Result<ProgressStore> OpenToWrite(StoreLock held)
+    {
+        var repair = new JournalRepair(folder, _aside, _notices);
+        if (!repair.Open().TryGet(out Journal? journal, out Fault? fault))
+        {
+            held.Dispose();
+            return OpenToRead(fault);
+        }
+
+        var opening = new DatabaseOpening(folder, journal, _aside, _notices);
+        EntryDatabase? database = journal.Version > LogEntry.CurrentSchema ? null : BackUpBeforeMigration(journal, opening).Open(held);
+        if (journal.Version > LogEntry.CurrentSchema || opening.IsNewer)
+        {
+            journal.Dispose();
+            held.Dispose();
+            return StorageWords.NewerFolder(folder.Root);
+        }
+
+        var store = new ProgressStore(folder, held, journal, database, _notices);
+        var backups = new Backups(folder, time);
+        if (repair.LostSomething || opening.LostSomething)
+        {
+            OfferBackup(store, backups);
+        }
+
+        store.BackUpInBackground(backups);
+        return store;
+    }
+
+    private Result<ProgressStore> OpenToRead(Fault why)
+    {
+        _notices.Add(why.Message);
+        if (!Journal.OpenToRead(folder.Journal).TryGet(out Journal? journal, out Fault? fault))
+        {
+            return fault;
+        }
+
+        return journal.Version > LogEntry.CurrentSchema
+            ? StorageWords.NewerFolder(folder.Root)
+            : new ProgressStore(folder, null, journal, null, _notices);
+    }
+
+    private DatabaseOpening BackUpBeforeMigration(Journal journal, DatabaseOpening opening)
+    {
+        if (journal.Version > 0 && journal.Version < LogEntry.CurrentSchema && new Backups(folder, time).Make(journal, $"v{journal.Version}") is { IsGood: false } failed)
+        {
+            _notices.Add(StorageWords.BackupFailed(failed.Fault.Message));
+        }
+
+        return opening;
+    }
+
+    private void OfferBackup(ProgressStore store, Backups backups)
+    {
+        HashSet<EntryId> have = [.. store.ReadAll().Select(entry => entry.Id)];
+        if (backups.NewestGood() is { } good && good.Entries.Count(entry => !have.Contains(entry.Id)) is > 0 and var more)
+        {
+            _notices.Add(StorageWords.BackupOffered(good.Backup.Name, more));
+        }
+    }
+
+    private Fault? MakeFolder()
+    {
+        try
+        {
+            Directory.CreateDirectory(folder.Root);
+            return null;
+        }
+        catch (Exception exception) when (Disk.IsExpected(exception))
+        {
+            return StorageWords.CannotWriteFolder(folder.Root, exception.Message);
+        }
+    }
+}
