@@ -30,7 +30,7 @@ public class ArchitectureTests
         ["Clampwise.Fretboard"] = [],
         ["Clampwise.Practice"] = ["MathNet.Numerics"],
         ["Clampwise.Sound"] = ["NAudio.Core", "NAudio.Midi", "NAudio.Wasapi", "NAudio.WinMM"],
-        ["Clampwise.Storage"] = ["LiteDB", "Tomlyn"],
+        ["Clampwise.Storage"] = ["LiteDB", "System.IO.Hashing", "Tomlyn"],
         ["Clampwise"] = ["System.CommandLine", "Terminal.Gui"],
     };
 

@@ -6,7 +6,7 @@ namespace Clampwise.Practice;
 public static class WeakShapes
 {
     /// <summary>Less than this is no weakness.</summary>
-    public const double LeastWeight = 0.3;
+    public const double LeastWeight = 0.2;
 
     private const double SlowFrom = 0.7;
 

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Clampwise.Practice;
 
 namespace Clampwise.Commands;
 
@@ -30,21 +31,18 @@ internal static class CommandTree
     private static RootCommand Build(Surroundings around)
     {
         var root = new RootCommand("Practice drill and ear-training game for guitarists who play with partial capos.");
+        var data = new Option<string?>("--data") { Description = "The folder that holds your progress; the platform's own unless given.", HelpName = "folder", Recursive = true };
+        var minutes = new Option<int>("--minutes") { Description = "How long the daily drill lasts, 1 to 120.", HelpName = "minutes", DefaultValueFactory = _ => (int)PlanRequest.UsualLength.TotalMinutes };
+        root.Add(data);
+        root.Add(minutes);
         root.Add(NameCommand.Build(around));
+        root.Add(ExplainCommand.Build(around));
         root.Add(SetupCommand.Build(around));
         root.Add(PlayCommand.Build(around));
         root.Add(RenderCommand.Build(around));
-        root.SetAction(parsed => around.IsTerminal ? Explore(around) : ShowHelp(root, around));
+        root.Add(DrillsCommand.Build(around, data));
+        root.SetAction(parsed => around.IsTerminal ? OpenCommand.Run(around, parsed.GetValue(data), parsed.GetValue(minutes)) : ShowHelp(root, around));
         return root;
-    }
-
-    private static int Explore(Surroundings around)
-    {
-        var glyphs = Look.GlyphSet.For(around.Variable);
-        var shell = new Screens.Shell(Look.Theme.For(around.Variable), glyphs);
-        shell.Open(new Screens.ExplorerPage(shell, glyphs, Fretboard.Setup.Parse("standard + 2-4@2").Value));
-        Screens.TerminalHost.Run(shell);
-        return ExitCode.Good;
     }
 
     private static int ShowHelp(RootCommand root, Surroundings around) =>

@@ -25,4 +25,6 @@ internal static class JsonLines
 [JsonSerializable(typeof(NamedVoicingRow))]
 [JsonSerializable(typeof(BadLineRow))]
 [JsonSerializable(typeof(SetupRow))]
+[JsonSerializable(typeof(ExplainedRow))]
+[JsonSerializable(typeof(DrillRow))]
 internal sealed partial class JsonContext : JsonSerializerContext;

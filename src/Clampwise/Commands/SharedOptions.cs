@@ -25,6 +25,13 @@ internal static class SharedOptions
 
     public static Option<bool> Behind() => new("--behind") { Description = "Allow fingers behind a clamp that leaves the string free." };
 
+    public static Option<string> HandOption() => new("--hand")
+    {
+        Description = "small, medium, large, or the span from index to little finger in millimetres.",
+        HelpName = "hand",
+        DefaultValueFactory = _ => "medium",
+    };
+
     /// <summary>The voicing of a setup text and a fretting text; a fault says which of the two it is in.</summary>
     public static Result<Voicing> ReadVoicing(string setup, string fretting, bool allowBehind)
     {

@@ -20,6 +20,9 @@ internal sealed record FretboardPicture(Setup Setup, Fretting? Fretting)
     /// <summary>Words beside each string, lowest string first; empty for none.</summary>
     public ImmutableArray<string> Notes { get; init; } = [];
 
+    /// <summary>A sign for each finger, such as its number, lowest string first; empty for plain dots.</summary>
+    public ImmutableArray<char> Dots { get; init; } = [];
+
     /// <summary>The highest fret that must be seen.</summary>
     public int LastFret
     {
@@ -31,4 +34,22 @@ internal sealed record FretboardPicture(Setup Setup, Fretting? Fretting)
             return Math.Min(Math.Max(needed, FewestFrets), Fret.Last);
         }
     }
+
+    /// <summary>The stop of a string; null on the bare setup.</summary>
+    public StringStop? StopOf(StringNumber number) => Fretting?[number];
+
+    /// <summary>True if the cursor is there.</summary>
+    public bool IsCursor(StringNumber number, Fret fret) => Cursor is { } cursor && cursor.Number == number && cursor.Fret == fret;
+
+    /// <summary>True if a clamp holds the string at that very fret.</summary>
+    public bool IsClamped(StringNumber number, Fret fret) => Setup.Clamps.Any(clamp => clamp.Fret == fret && clamp.Strings.Contains(number));
+
+    /// <summary>True if the length of string that ends at a fret sounds.</summary>
+    public bool Sounds(StringNumber number, Fret fret) => StopOf(number) is not { IsMuted: true } && fret > SoundsFrom(number);
+
+    /// <summary>Where the sounding length begins.</summary>
+    public Fret SoundsFrom(StringNumber number) => StopOf(number)?.Finger ?? Setup.Ground(number);
+
+    /// <summary>The sign of a finger on a string.</summary>
+    public char DotOn(StringNumber number, char plain) => Dots.IsEmpty ? plain : Dots[number.IndexAmong(Setup.StringCount)];
 }

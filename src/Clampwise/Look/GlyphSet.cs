@@ -11,6 +11,9 @@ namespace Clampwise.Look;
 /// <param name="Silent">A length of string that does not.</param>
 /// <param name="SoundingWire">A fret wire under a sounding length.</param>
 /// <param name="SilentWire">A fret wire under a silent length.</param>
+/// <param name="SoundingDown">A length that sounds, on a fretboard that stands.</param>
+/// <param name="SilentDown">A length that does not, on a fretboard that stands.</param>
+/// <param name="NutAcross">The nut of a fretboard that stands.</param>
 /// <param name="Differs">Points at a string.</param>
 /// <param name="Rule">A ruled line.</param>
 /// <param name="Full">The filled part of a bar.</param>
@@ -26,6 +29,9 @@ internal sealed record GlyphSet(
     char Silent,
     char SoundingWire,
     char SilentWire,
+    char SoundingDown,
+    char SilentDown,
+    char NutAcross,
     char Differs,
     char Rule,
     char Full,
@@ -34,10 +40,10 @@ internal sealed record GlyphSet(
     private static readonly string[] s_localeVariables = ["LC_ALL", "LC_CTYPE", "LANG"];
 
     /// <summary>For terminals that speak UTF-8.</summary>
-    public static GlyphSet Unicode { get; } = new('○', '◆', '×', '●', '║', '█', '─', '·', '┼', '│', '◄', '─', '█', '░');
+    public static GlyphSet Unicode { get; } = new('○', '◆', '×', '●', '║', '█', '─', '·', '┼', '│', '│', '·', '═', '◄', '─', '█', '░');
 
     /// <summary>For all others.</summary>
-    public static GlyphSet Ascii { get; } = new('o', 'H', 'x', '@', '|', '#', '-', '.', '+', ':', '<', '-', '#', '.');
+    public static GlyphSet Ascii { get; } = new('o', 'H', 'x', '@', '|', '#', '-', '.', '+', ':', '|', '.', '=', '<', '-', '#', '.');
 
     /// <summary>The set that the locale of the environment can show: LC_ALL, else LC_CTYPE, else LANG (POSIX), must name UTF-8.</summary>
     public static GlyphSet For(Func<string, string?> variable)

@@ -8,7 +8,7 @@ public class NameCommandTests
     public void Json_has_names_readings_and_strings()
     {
         CommandRun run = CommandRun.Of("name", "2-4@2", "002220", "--json");
-        Assert.Equal("clampwise: fretting: string 4 is held by the clamp at 2: a finger at fret 2 changes nothing, use a fret above 2 or 0\n", run.Error);
+        Assert.Equal("clampwise: fretting: column 3: string 4 is held by the clamp at 2: a finger at fret 2 changes nothing, use a fret above 2 or 0\n", run.Error);
         Assert.Equal(2, run.ExitCode);
 
         run = CommandRun.Of("name", "2-4@2", "x04600", "--json");
@@ -39,7 +39,7 @@ public class NameCommandTests
     [InlineData("2-4@2", "x0460", "expected 6 strings, lowest first, found 5")]
     [InlineData("2-4@25", "x04600", "expected the clamp's fret, 1 to 24")]
     [InlineData("full@3 + 2-4@2", "000000", "put the partial clamp above fret 3")]
-    [InlineData("2-4@2", "1x0000", "would reach behind clamp 2-4@2")]
+    [InlineData("2-4@2", "1x0000", "column 1: string 6: a finger at fret 1 reaches behind clamp 2-4@2")]
     public void Bad_input_is_one_line_and_exit_code_2(string setup, string fretting, string words)
     {
         CommandRun run = CommandRun.Of("name", setup, fretting);

@@ -72,8 +72,12 @@ internal sealed class Shell : Runnable
         RequestStop();
     }
 
-    /// <summary>Draws anew after something changed outside the keys, such as a sound that ended.</summary>
-    public void Refresh() => _canvas.SetNeedsDraw();
+    /// <summary>Does something on the thread of the screen, whichever thread asks for it, and draws anew.</summary>
+    public void Post(Action action) => App?.Invoke(() =>
+    {
+        action();
+        _canvas.SetNeedsDraw();
+    });
 
     /// <inheritdoc/>
     protected override void OnIsRunningChanged(bool newIsRunning)

@@ -1,0 +1,84 @@
+using System.CommandLine;
+using Clampwise.Practice;
+using Clampwise.Storage;
+using Clampwise.Theory;
+
+namespace Clampwise.Commands;
+
+/// <summary><c>clampwise drills [ID]</c>: the drills at hand, or the voicings of one.</summary>
+internal static class DrillsCommand
+{
+    public static Command Build(Surroundings around, Option<string?> data)
+    {
+        var id = new Argument<string?>("id") { Description = "One drill, to list its voicings.", Arity = ArgumentArity.ZeroOrOne };
+        Option<bool> json = SharedOptions.Json();
+        var command = new Command("drills", "List the drills, or the voicings of one with both their names.") { id, json };
+        command.SetAction(parsed =>
+        {
+            if (!DataFolder.Find(parsed.GetValue(data), around.Variable).TryGet(out DataFolder? folder, out Fault? fault))
+            {
+                return around.Refuse(fault);
+            }
+
+            var library = DrillLibrary.Load(folder);
+            int code = parsed.GetValue(id) is { } wanted
+                ? PrintOne(around, library, wanted, parsed.GetValue(json))
+                : PrintAll(around, library, parsed.GetValue(json));
+            foreach (Fault unread in library.Faults)
+            {
+                around.Error.WriteLine($"clampwise: {unread}");
+            }
+
+            return library.Faults.IsEmpty ? code : ExitCode.BadInput;
+        });
+        return command;
+    }
+
+    private static int PrintAll(Surroundings around, DrillLibrary library, bool asJson)
+    {
+        foreach (DrillSheet sheet in library.Sheets)
+        {
+            Drill drill = sheet.Drill;
+            if (asJson)
+            {
+                JsonLines.Print(around.Out, new DrillRow(drill.Id.ToString(), drill.Title, drill.Setup.ToString(), drill.Voicings.Length, drill.Note, sheet.Origin == DrillOrigin.Own));
+            }
+            else
+            {
+                around.Out.WriteLine($"{drill.Id,-18} {drill.Setup,-32} {drill.Voicings.Length,2}  {drill.Title}");
+            }
+        }
+
+        return ExitCode.Good;
+    }
+
+    private static int PrintOne(Surroundings around, DrillLibrary library, string wanted, bool asJson)
+    {
+        if (library.Drills.FirstOrDefault(drill => drill.Id.ToString() == wanted) is not { } drill)
+        {
+            return around.Refuse(new Fault($"there is no drill '{wanted}': use one of {string.Join(", ", library.Drills.Select(known => known.Id))}"));
+        }
+
+        if (!asJson)
+        {
+            around.Out.WriteLine($"{drill.Title}: {drill.Setup}");
+        }
+
+        foreach (DrillVoicing voicing in drill.Voicings)
+        {
+            if (asJson)
+            {
+                JsonLines.Print(around.Out, NamedVoicingRow.Of(voicing.Voicing));
+            }
+            else
+            {
+                around.Out.WriteLine($"{voicing.Voicing.Fretting,-14} shape {voicing.Voicing.ShapeName,-10} sounds {voicing.Voicing.SoundingName,-10} {voicing.Note}".TrimEnd());
+            }
+        }
+
+        return ExitCode.Good;
+    }
+}
+
+/// <summary>A drill as printed by <c>drills --json</c>.</summary>
+internal sealed record DrillRow(string Id, string Title, string Setup, int Voicings, string? Note, bool Own);

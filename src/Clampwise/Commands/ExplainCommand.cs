@@ -1,0 +1,109 @@
+using System.CommandLine;
+using Clampwise.Fretboard;
+using Clampwise.Theory;
+
+namespace Clampwise.Commands;
+
+/// <summary><c>clampwise explain SETUP FRETTING</c>: every reading of a voicing with its degrees, and how a hand plays it.</summary>
+internal static class ExplainCommand
+{
+    public static Command Build(Surroundings around)
+    {
+        Argument<string> setup = SharedOptions.SetupArgument();
+        Argument<string[]> fretting = SharedOptions.FrettingArgument();
+        Option<string> hand = SharedOptions.HandOption();
+        Option<bool> json = SharedOptions.Json();
+        Option<bool> behind = SharedOptions.Behind();
+        var command = new Command("explain", "Explain a voicing: all its readings with their degrees, its fingering, and what makes it hard.") { setup, fretting, hand, json, behind };
+        command.SetAction(parsed =>
+        {
+            Result<Voicing> read = SharedOptions.ReadVoicing(parsed.GetRequiredValue(setup), string.Join(' ', parsed.GetRequiredValue(fretting)), parsed.GetValue(behind));
+            if (!read.TryGet(out Voicing? voicing, out Fault? fault))
+            {
+                return around.Refuse(fault);
+            }
+
+            if (!Hand.Parse(parsed.GetValue(hand)!).TryGet(out Hand? player, out fault))
+            {
+                return around.Refuse("--hand", fault);
+            }
+
+            Result<Fingering> fingering = Fingering.Of(voicing, player);
+            if (parsed.GetValue(json))
+            {
+                JsonLines.Print(around.Out, ExplainedRow.Of(voicing, fingering));
+            }
+            else
+            {
+                Print(around.Out, voicing, fingering);
+            }
+
+            return ExitCode.Good;
+        });
+        return command;
+    }
+
+    private static void Print(TextWriter to, Voicing voicing, Result<Fingering> fingering)
+    {
+        to.WriteLine($"{voicing.Fretting} in {voicing.Setup}; from the home clamp {voicing.Fretting.ToHomeText(voicing.Setup)}");
+        to.WriteLine($"shape {voicing.ShapeName}, sounds {voicing.SoundingName}");
+        foreach (string line in VoicingWords.Lines(voicing, fingering.IsGood ? fingering.Value : null).Reverse())
+        {
+            to.WriteLine(line);
+        }
+
+        foreach (Reading reading in voicing.Sounding.Readings)
+        {
+            string degrees = string.Join(' ', reading.Tones.Select(tone => tone.Degree));
+            to.WriteLine($"reads as {reading.Symbol,-14} {degrees}{(reading.Omitted.IsEmpty ? "" : $", without {reading.Omitted}")}");
+        }
+
+        if (!fingering.TryGet(out Fingering? fingers, out Fault? fault))
+        {
+            to.WriteLine($"not playable: {fault.Message}");
+            return;
+        }
+
+        to.WriteLine($"fingers: {fingers}");
+        to.WriteLine($"reach {fingers.ReachMillimetres:0} mm, difficulty {fingers.Difficulty:0.0}{(fingers.Prices.IsEmpty ? "" : $": {string.Join(", ", fingers.Prices.Select(price => $"{price.Words} {price.Points:0.0}"))}")}");
+    }
+}
+
+/// <summary>A voicing as printed by <c>explain --json</c>.</summary>
+internal sealed record ExplainedRow(
+    string Setup,
+    string Fretting,
+    string FromHome,
+    string ShapeName,
+    string SoundingName,
+    ReadingRow[] Readings,
+    StringRow[] Strings,
+    string[] Words,
+    bool Playable,
+    string? Why,
+    string[] Fingers,
+    double? ReachMillimetres,
+    double? Difficulty)
+{
+    public static ExplainedRow Of(Voicing voicing, Result<Fingering> fingering)
+    {
+        Fingering? fingers = fingering.IsGood ? fingering.Value : null;
+        return new ExplainedRow(
+            voicing.Setup.ToString(),
+            voicing.Fretting.ToString(),
+            voicing.Fretting.ToHomeText(voicing.Setup),
+            voicing.ShapeName,
+            voicing.SoundingName,
+            [.. voicing.Sounding.Readings.Select(reading => new ReadingRow(reading.Symbol.ToString(), [.. reading.Tones.Select(tone => tone.Degree.ToString())], [.. reading.Tones.Select(tone => tone.Spelled.ToString())]))],
+            [.. voicing.Strings.Select(StringRow.Of)],
+            [.. VoicingWords.Lines(voicing, fingers)],
+            fingering.IsGood,
+            fingering.IsGood ? null : fingering.Fault.Message,
+            fingers is null ? [] : [.. fingers.ByString.Select(finger => finger.Mark())],
+            fingers is null ? null : Math.Round(fingers.ReachMillimetres, 1),
+            fingers is null ? null : Math.Round(fingers.Difficulty, 2));
+    }
+}
+
+/// <summary>One reading of a voicing: degrees and spelled pitches of the sounding strings, lowest string first.</summary>
+internal sealed record ReadingRow(string Name, string[] Degrees, string[] Pitches);

@@ -1,0 +1,10 @@
+namespace Clampwise.Look;
+
+/// <summary>How a fretboard lies on the screen.</summary>
+/// <param name="IsUpright">True for the grid of chord diagrams, the nut on top; false for the lie of tablature, the nut at the side.</param>
+/// <param name="IsLeftHanded">True to mirror it for a left-handed guitar; only the picture changes.</param>
+internal sealed record FretboardStyle(bool IsUpright = false, bool IsLeftHanded = false)
+{
+    /// <summary>Lying, right-handed.</summary>
+    public static FretboardStyle Usual { get; } = new();
+}

@@ -1,0 +1,111 @@
+using System.Collections.Immutable;
+using Clampwise.Look;
+using Clampwise.Practice;
+using Clampwise.Sound.Performing;
+using Clampwise.Sound.Players;
+
+namespace Clampwise.Screens;
+
+/// <summary>What the pages work with: the drills, the log and what is remembered from it, the sound, the clock.</summary>
+internal sealed class Desk
+{
+    private readonly Func<Guid> _newId;
+    private readonly Func<int> _newSeed;
+    private readonly Repertoire _everything;
+
+    /// <summary>A desk with what the log says of the player.</summary>
+    public Desk(IEnumerable<Drill> drills, IAttemptLog log, MemoryState remembered, ISoundOut sound, DeskSettings settings, TimeProvider time, Func<Guid> newId, Func<int> newSeed)
+    {
+        Drills = [.. drills];
+        _everything = Repertoire.Of(Drills);
+        Log = log;
+        Sound = sound;
+        Settings = settings;
+        Time = time;
+        _newId = newId;
+        _newSeed = newSeed;
+        Remembered = remembered;
+        Repertoire = Repertoire.Of(DrillPath.Open(Drills, Remembered));
+    }
+
+    /// <summary>All drills at hand.</summary>
+    public ImmutableArray<Drill> Drills { get; }
+
+    /// <summary>What can be asked: the drills that are open to the player.</summary>
+    public Repertoire Repertoire { get; private set; }
+
+    public IAttemptLog Log { get; }
+
+    public ISoundOut Sound { get; }
+
+    public DeskSettings Settings { get; }
+
+    public TimeProvider Time { get; }
+
+    /// <summary>What is known of the player.</summary>
+    public MemoryState Remembered { get; private set; }
+
+    /// <summary>A session that was put down and can be taken up again; null if there is none.</summary>
+    public SessionState? Resting { get; private set; }
+
+    public GlyphSet Glyphs => Settings.Glyphs;
+
+    public Moment Now => Moment.Now(Time);
+
+    public PracticeDay Today => Settings.Calendar.DayOf(Time.GetUtcNow());
+
+    /// <summary>Alternatives may come from drills that are not open yet.</summary>
+    public SessionWorld World => new(_everything, Settings.Calendar, Settings.Questions);
+
+    /// <summary>When it is, with a fresh identity.</summary>
+    public Stamp Stamp() => new(Now, new EntryId(_newId()));
+
+    /// <summary>What a session is planned from now.</summary>
+    public PlanRequest Request() => new(Repertoire, Remembered, Today, _newSeed()) { Length = Settings.SessionLength, CanListen = Sound.IsAudible };
+
+    /// <summary>A planned session, ready to begin.</summary>
+    public SessionState Start(SessionPlan plan) => SessionState.Of(plan, new SessionId(_newId()), Remembered, _newSeed(), Sound.IsAudible);
+
+    /// <summary>Takes over what a session has learned of the player.</summary>
+    public void Learn(MemoryState memory)
+    {
+        Remembered = memory;
+        Repertoire = Repertoire.Of(DrillPath.Open(Drills, memory));
+    }
+
+    /// <summary>Puts a session down, or with null clears the place.</summary>
+    public void Rest(SessionState? session) => Resting = session;
+
+    /// <summary>Ends the session that was put down, so that its length stands in the log.</summary>
+    public void Close()
+    {
+        if (Resting is not { } session)
+        {
+            return;
+        }
+
+        SessionStep end = Practice.Session.Step(session, new SessionEvent.CutShort(Stamp()), World);
+        foreach (SessionEffect.Store store in end.Effects.OfType<SessionEffect.Store>())
+        {
+            Log.Append(store.Entry);
+        }
+
+        Resting = null;
+    }
+}
+
+/// <summary>What the player has set.</summary>
+/// <param name="Glyphs">The characters of drawings.</param>
+/// <param name="Calendar">Time zone and start of the practice day.</param>
+/// <param name="Memory">Settings of the memory model.</param>
+internal sealed record DeskSettings(GlyphSet Glyphs, PracticeCalendar Calendar, FsrsSettings Memory)
+{
+    /// <summary>How long the daily session lasts.</summary>
+    public TimeSpan SessionLength { get; init; } = PlanRequest.UsualLength;
+
+    /// <summary>How questions are put.</summary>
+    public QuestionOptions Questions { get; init; } = new(OffersNames: true);
+
+    /// <summary>How voicings are played.</summary>
+    public PlayingStyle Style { get; init; } = PlayingStyle.Standard;
+}

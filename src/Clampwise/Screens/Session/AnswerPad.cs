@@ -1,0 +1,46 @@
+using Clampwise.Look;
+using Clampwise.Practice;
+using Terminal.Gui.Input;
+
+namespace Clampwise.Screens.Session;
+
+/// <summary>Where an answer is made: choices, a typed name, a hand on the fretboard, or a comparison.</summary>
+internal abstract class AnswerPad
+{
+    /// <summary>The fretboard to draw with the question.</summary>
+    public abstract FretboardPicture Picture { get; }
+
+    /// <summary>True while letters are typed into an entry.</summary>
+    public virtual bool IsTyping => false;
+
+    /// <summary>The keys of this pad, the most needed first.</summary>
+    public abstract IReadOnlyList<(string Key, string Does)> Keys { get; }
+
+    /// <summary>The lines beneath the fretboard.</summary>
+    /// <param name="width">Columns to use.</param>
+    /// <param name="ruledOut">Choices that a hint has ruled out, by index.</param>
+    public abstract IEnumerable<Line> Draw(int width, IReadOnlySet<int> ruledOut);
+
+    /// <summary>A key was pressed.</summary>
+    public abstract PadStep Press(Key key);
+
+    /// <summary>The pad for a question.</summary>
+    public static AnswerPad For(Question question) => question.Form switch
+    {
+        AnswerForm.Place => new PlacePad(question),
+        AnswerForm.Compare => new ComparePad(question),
+        AnswerForm.CountChanges => new CountPad(question),
+        AnswerForm.Choose when question.Direction == Direction.HearPickShape => new ShapePad(question),
+        _ => new NamePad(question),
+    };
+}
+
+/// <summary>What a key did to a pad: nothing, something, or it gave the answer.</summary>
+internal readonly record struct PadStep(bool IsUsed, Answer? Answer = null)
+{
+    public static PadStep Nothing => new(false);
+
+    public static PadStep Used => new(true);
+
+    public static PadStep With(Answer answer) => new(true, answer);
+}

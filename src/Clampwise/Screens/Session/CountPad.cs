@@ -1,0 +1,41 @@
+using Clampwise.Look;
+using Clampwise.Practice;
+using Terminal.Gui.Input;
+
+namespace Clampwise.Screens.Session;
+
+/// <summary>Clean changes made in a minute, counted by the player.</summary>
+internal sealed class CountPad(Question question) : AnswerPad
+{
+    private const int MostDigits = 3;
+    private string _digits = "";
+
+    public override FretboardPicture Picture => new(question.Setup, question.Drawn.IsEmpty ? null : question.Drawn[0].Fretting);
+
+    public override IReadOnlyList<(string Key, string Does)> Keys { get; } = [("0-9", "clean changes"), ("Enter", "answer")];
+
+    public override IEnumerable<Line> Draw(int width, IReadOnlySet<int> ruledOut) =>
+    [
+        .. question.Drawn.Select(voicing => Line.Of($"{voicing.ShapeName,-10} ", Tone.Strong).And(voicing.Fretting.ToHomeText(question.Setup))),
+        Line.Of("Clean changes in a minute: ", Tone.Quiet).And(_digits, Tone.Strong).And("_", Tone.Cursor),
+    ];
+
+    public override PadStep Press(Key key)
+    {
+        if (key == Key.Enter)
+        {
+            return _digits.Length > 0 ? PadStep.With(new Answer.Changes(int.Parse(_digits))) : PadStep.Used;
+        }
+
+        if (key == Key.Backspace)
+        {
+            _digits = _digits.Length > 0 ? _digits[..^1] : "";
+            return PadStep.Used;
+        }
+
+        int value = key.AsRune.Value;
+        bool isDigit = value is >= '0' and <= '9' && _digits.Length < MostDigits;
+        _digits += isDigit ? (char)value : "";
+        return new PadStep(isDigit);
+    }
+}

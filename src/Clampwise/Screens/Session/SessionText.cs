@@ -1,0 +1,108 @@
+using Clampwise.Fretboard;
+using Clampwise.Look;
+using Clampwise.Practice;
+
+namespace Clampwise.Screens.Session;
+
+/// <summary>The wording of the session page.</summary>
+internal static class SessionText
+{
+    public static IReadOnlyList<(string Key, string Does)> PausedKeys { get; } = [("Enter", "go on"), ("e", "end here"), ("Esc", "back to today")];
+
+    public static IReadOnlyList<(string Key, string Does)> SkipKeys { get; } = [("1-5", "reason"), ("Esc", "keep the question")];
+
+    public static IReadOnlyList<(string Key, string Does)> TypingKeys { get; } =
+        [("F6", "hint"), ("F7", "don't know"), ("F2", "again"), ("F8", "skip"), ("Esc", "pause")];
+
+    public static IReadOnlyList<(SkipReason Reason, string Words)> Reasons { get; } =
+    [
+        (SkipReason.NotNow, "not now"),
+        (SkipReason.HandNeedsRest, "my hand needs a rest"),
+        (SkipReason.NoInstrument, "no guitar at hand, or it is clamped otherwise"),
+        (SkipReason.CannotListen, "I can't listen here"),
+        (SkipReason.LooksWrong, "the question looks wrong"),
+    ];
+
+    public static IReadOnlyList<string> Help { get; } =
+    [
+        "Each question shows a shape, plays a voicing or gives a name, and asks for the other side. The shape name is counted from the home clamp; the sounding name is at concert pitch. Any correct reading of a chord is taken, in either spelling.",
+        "Answer with the number of a choice, or press t and type a name (Tab completes it; the first letter needs no Shift). To place a shape: " + HandOnFretboard.KeyWords + ", Enter answers. Any shape that a hand can play and that bears the name is right.",
+        "r plays again, l slower, g string by string, e all open strings; none of them costs anything. h gives a hint, k says that you don't know, n skips, p or Esc stops the clock. While you type, F2 to F8 do the same.",
+        "After the verdict: r plays yours and the right one, d only the strings that differ, y turns between the two shapes. u takes the answer back. 1 to 4 change the grade (1 missed, 2 strained, 3 steady, 4 instant) if you know better how it went.",
+    ];
+
+    public static string Title(SessionKind kind) => kind switch
+    {
+        SessionKind.Daily => "the daily drill",
+        SessionKind.Quiz => "name that voicing",
+        _ => "weak shapes",
+    };
+
+    /// <summary>Time left, or questions left where there is no clock.</summary>
+    public static string Progress(SessionState state, Moment now)
+    {
+        string answered = $"{state.Outcomes.Length} answered";
+        return state.LeftAt(now) is { } left
+            ? $"{answered}   {Clock(left > TimeSpan.Zero ? left : TimeSpan.Zero)} left"
+            : $"{answered}   {state.Queue.Length + state.Close.Length + (state.Phase == SessionPhase.Asking ? 1 : 0)} to come";
+    }
+
+    public static string Clock(TimeSpan time) => $"{(int)time.TotalMinutes}:{time.Seconds:00}";
+
+    public static IEnumerable<Line> Head(OpenQuestion open, int width)
+    {
+        Setup setup = open.Question.Setup;
+        string part = Part(open.Planned.Part);
+        yield return Line.Of($"{setup}", Tone.Held).And($"   {open.Planned.Item.Drill.Title}{(part.Length > 0 ? $" ({part})" : "")}", Tone.Quiet);
+        foreach (Line line in Line.Wrap(open.Question.Ask, width, Tone.Strong))
+        {
+            yield return line;
+        }
+
+        yield return Line.Empty;
+    }
+
+    public static IReadOnlyList<Line> Paused(SessionState state, Moment now) =>
+    [
+        Line.Empty,
+        Line.Of($"The clock stands at {Clock(state.Clock.At(now))}. Everything answered so far is kept.", Tone.Strong),
+        Line.Empty,
+        Line.Of("Let the hands hang for a moment."),
+        Line.Empty,
+        Line.Of("  Enter  ", Tone.Key).And("go on where you were"),
+        Line.Of("  e      ", Tone.Key).And("end the session here, with its summary"),
+        Line.Of("  Esc    ", Tone.Key).And("back to today; the session waits there"),
+    ];
+
+    public static IEnumerable<Line> SkipReasons() => Reasons
+        .Select((reason, index) => Line.Of($"   {index + 1}  ", Tone.Key).And(reason.Words))
+        .Prepend(Line.Of("Skip it because:", Tone.Strong));
+
+    /// <summary>The keys of a question that is not being typed.</summary>
+    public static IEnumerable<(string Key, string Does)> AskingKeys(Question? question)
+    {
+        if (question is { Played.IsEmpty: false })
+        {
+            yield return ("r", "again");
+            yield return ("l", "slower");
+            yield return ("g", "string by string");
+        }
+
+        yield return ("h", "hint");
+        yield return ("k", "don't know");
+        yield return ("n", "skip");
+        yield return ("p", "pause");
+        yield return ("?", "help");
+    }
+
+    private static string Part(SessionPart part) => part switch
+    {
+        SessionPart.WarmUp => "warm-up",
+        SessionPart.New => "new",
+        SessionPart.Weak => "weak",
+        SessionPart.Contrast => "told apart",
+        SessionPart.Again => "once more",
+        SessionPart.Close => "to close",
+        _ => "",
+    };
+}

@@ -1,0 +1,48 @@
+using Clampwise.Fretboard;
+using Clampwise.Practice;
+using Clampwise.Sound;
+using Clampwise.Sound.Performing;
+
+namespace Clampwise.Screens.Session;
+
+/// <summary>What a session plays.</summary>
+internal sealed class SessionVoice(Desk desk)
+{
+    private PlayingStyle Style => desk.Settings.Style;
+
+    /// <summary>The sound of a question; null if it has none or nothing can be heard.</summary>
+    public Performance? Question(Question question) => Again(question, 1);
+
+    /// <summary>The same once more, so many times slower.</summary>
+    public Performance? Again(Question question, double slower) => desk.Sound.IsAudible ? question.Played switch
+    {
+        [] => null,
+        [var one] => Perform.Strum(one, StrumDirection.Down, Style.Slower(slower)),
+        [var first, var second, ..] => Perform.InTurn(first, second, Style.Slower(slower)),
+    } : null;
+
+    /// <summary>The question one string after another.</summary>
+    public Performance? StringByString(Question question) => desk.Sound.IsAudible && !question.Played.IsEmpty
+        ? question.Played.Select(voicing => Perform.Arpeggio(voicing, ArpeggioPattern.Upward, Style)).Aggregate((one, next) => one.Then(next, one.End))
+        : null;
+
+    /// <summary>All strings of the setup, to set the ear.</summary>
+    public Performance? Reference(Question question) => desk.Sound.IsAudible && question.Reference is { } open
+        ? Perform.Strum(open, StrumDirection.Down, Style)
+        : null;
+
+    /// <summary>What belongs to a verdict: a wrong answer beside the right one, else the right one alone.</summary>
+    public Performance Verdict(Verdict verdict) => verdict.ToPlay switch
+    {
+        [var first, var second, ..] => Perform.InTurn(first, second, Style),
+        [var one] => Perform.Strum(one, StrumDirection.Down, Style),
+        _ => Performance.Silence,
+    };
+
+    /// <summary>Only the strings that differ between the answer and what was right.</summary>
+    public Performance Difference(Verdict verdict) => verdict.Answered is { } answered
+        ? Perform.OnlyWhatDiffers(answered, verdict.Right, Style)
+        : StringsOf(verdict.Right);
+
+    private Performance StringsOf(Voicing voicing) => Perform.Arpeggio(voicing, ArpeggioPattern.Upward, Style);
+}

@@ -1,0 +1,40 @@
+using Clampwise.Look;
+using Clampwise.Practice;
+using Terminal.Gui.Input;
+
+namespace Clampwise.Screens.Session;
+
+/// <summary>A shape picked from a few; the one under the cursor is drawn.</summary>
+internal sealed class ShapePad(Question question) : AnswerPad
+{
+    private int _at;
+
+    public override FretboardPicture Picture => new(question.Setup, question.Choices[_at].Voicing.Fretting);
+
+    public override IReadOnlyList<(string Key, string Does)> Keys => [("Up Down", "look"), ("Enter", "answer"), ($"1-{question.Choices.Length}", "answer")];
+
+    public override IEnumerable<Line> Draw(int width, IReadOnlySet<int> ruledOut) => question.Choices.Select((choice, index) =>
+    {
+        string words = choice.Voicing.Fretting.ToHomeText(question.Setup);
+        Line number = Line.Of(index == _at ? $" > {index + 1}  " : $"   {index + 1}  ", ruledOut.Contains(index) ? Tone.Quiet : Tone.Key);
+        return ruledOut.Contains(index) ? number.And($"{words} (ruled out)", Tone.Quiet) : number.And(words, index == _at ? Tone.Cursor : Tone.Plain);
+    });
+
+    public override PadStep Press(Key key)
+    {
+        int count = question.Choices.Length;
+        if (key == Key.CursorUp || key == Key.CursorDown)
+        {
+            _at = (_at + (key == Key.CursorUp ? count - 1 : 1)) % count;
+            return PadStep.Used;
+        }
+
+        if (key == Key.Enter)
+        {
+            return PadStep.With(new Answer.Chosen(_at));
+        }
+
+        int number = key.AsRune.Value - '1';
+        return number >= 0 && number < count ? PadStep.With(new Answer.Chosen(number)) : PadStep.Nothing;
+    }
+}

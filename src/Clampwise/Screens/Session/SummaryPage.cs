@@ -1,0 +1,68 @@
+using Clampwise.Look;
+using Clampwise.Practice;
+using Terminal.Gui.Input;
+
+namespace Clampwise.Screens.Session;
+
+/// <summary>What a session came to.</summary>
+internal sealed class SummaryPage(Shell shell, Desk desk, SessionSummary summary) : Page
+{
+    private const int BarWidth = 24;
+
+    public override string Title => $"{SessionText.Title(summary.Kind)}: done";
+
+    public override IReadOnlyList<(string Key, string Does)> Keys { get; } = [("Enter", "back to today"), ("?", "help")];
+
+    public override IReadOnlyList<string> Help { get; } =
+    [
+        "What was missed comes back soon; what went well comes back later, just before it would be forgotten. Days without practice are no fault: what waits is put in order for you.",
+    ];
+
+    public override IReadOnlyList<Line> Draw(int width, int height)
+    {
+        List<Line> lines =
+        [
+            Line.Empty,
+            Line.Of(summary.Words, Tone.Strong),
+            Line.Of($"{SessionText.Clock(summary.Practised)} practised{(summary.WasCutShort ? ", ended early" : "")}; {summary.FirstSights} met for the first time.", Tone.Quiet),
+            Line.Empty,
+            .. Enum.GetValues<Grade>().Reverse().Select(GradeLine),
+        ];
+        if (!summary.Missed.IsEmpty)
+        {
+            lines.AddRange([Line.Empty, Line.Of("Look at again", Tone.Strong), .. summary.Missed.Take(4).Select(OutcomeLine)]);
+        }
+
+        Outcome[] stronger = [.. summary.Strengthened.Take(3)];
+        if (stronger.Length > 0)
+        {
+            lines.AddRange([Line.Empty, Line.Of("Lasts longer now", Tone.Strong), .. stronger.Select(outcome => OutcomeLine(outcome).And($"  about {Days(outcome.StabilityAfter)}", Tone.Right))]);
+        }
+
+        lines.AddRange([Line.Empty, Line.Of(summary.DueTomorrow == 0 ? "Nothing is due on the next practice day." : $"{summary.DueTomorrow} due on the next practice day.", Tone.Quiet)]);
+        lines.AddRange(Line.Wrap("Take the clamp off, and give hands and ears a rest.", width, Tone.Quiet));
+        return lines;
+    }
+
+    public override bool Press(Key key)
+    {
+        shell.Close();
+        return true;
+    }
+
+    private Line GradeLine(Grade grade)
+    {
+        int count = summary.Grades[grade];
+        int full = summary.Asked == 0 ? 0 : (int)Math.Round((double)BarWidth * count / summary.Asked);
+        return Line.Of($"  {grade.ToString().ToLowerInvariant(),-9}", Tone.Plain)
+            .And(new string(desk.Glyphs.Full, full), grade == Grade.Missed ? Tone.Wrong : Tone.Right)
+            .And(new string(desk.Glyphs.Blank, BarWidth - full), Tone.Quiet)
+            .And($" {count}");
+    }
+
+    private static Line OutcomeLine(Outcome outcome) => Line.Of($"  {outcome.Planned.Item.Subject.Voicing.ShapeName,-10}", Tone.Strong)
+        .And($" sounds {outcome.Planned.Item.Subject.Voicing.SoundingName,-10}")
+        .And($" {outcome.Attempt.Item.Direction.Title()}", Tone.Quiet);
+
+    private static string Days(double days) => days < 1.5 ? "a day" : $"{days:0} days";
+}

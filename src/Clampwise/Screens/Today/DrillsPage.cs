@@ -1,0 +1,77 @@
+using System.Collections.Immutable;
+using Clampwise.Look;
+using Clampwise.Practice;
+using Clampwise.Screens.Session;
+using Terminal.Gui.Input;
+
+namespace Clampwise.Screens;
+
+/// <summary>All drills, with how much of each has been met; any one can be practised by itself.</summary>
+internal sealed class DrillsPage(Shell shell, Desk desk) : Page
+{
+    private readonly ImmutableArray<Drill> _drills = desk.Drills;
+    private int _at;
+
+    public override string Title => "drills";
+
+    public override IReadOnlyList<(string Key, string Does)> Keys { get; } = [("Enter", "practise this one"), ("Up Down", "choose"), ("Esc", "back"), ("?", "help")];
+
+    public override IReadOnlyList<string> Help { get; } =
+    [
+        "The daily drill opens one drill after the other: the next one comes when the shapes of those before it have been met. Enter practises the drill under the cursor alone, and from then on it belongs to the daily drill too.",
+        "Drills of your own are TOML files in the drills folder of your data; they are shown here like all others.",
+    ];
+
+    public override IReadOnlyList<Line> Draw(int width, int height)
+    {
+        HashSet<DrillId> open = [.. desk.Repertoire.Drills.Select(drill => drill.Id)];
+        HashSet<ShapeKey> met = [.. desk.Remembered.Items.Keys.Select(key => key.Shape)];
+        int room = Math.Max(1, height - 13);
+        int top = Math.Clamp(_at - room + 1, 0, Math.Max(0, _drills.Length - room));
+        return
+        [
+            .. _drills.Skip(top).Take(room).Select((drill, index) => DrillLine(drill, top + index == _at, open, met)),
+            Line.Empty,
+            Line.Of($"{_drills[_at].Setup}", Tone.Held),
+            .. FretboardDrawing.Draw(new FretboardPicture(_drills[_at].Setup, Fretboard.Fretting.AllRinging(_drills[_at].Setup.StringCount)), desk.Glyphs, width),
+            .. Line.Wrap(_drills[_at].Note ?? "", width, Tone.Quiet).Take(2),
+        ];
+    }
+
+    public override bool Press(Key key)
+    {
+        if (key == Key.CursorDown || key == Key.CursorUp)
+        {
+            _at = Math.Clamp(_at + (key == Key.CursorDown ? 1 : -1), 0, _drills.Length - 1);
+            return true;
+        }
+
+        if (key == Key.Enter)
+        {
+            SessionPlan plan = DailyPlanner.Plan(desk.Request() with { Repertoire = Repertoire.Of([_drills[_at]]) });
+            if (!plan.IsEmpty)
+            {
+                shell.Replace(new SessionPage(shell, desk, desk.Start(plan)));
+            }
+
+            return true;
+        }
+
+        if (key == Key.Esc)
+        {
+            shell.Close();
+            return true;
+        }
+
+        return false;
+    }
+
+    private static Line DrillLine(Drill drill, bool isHere, HashSet<DrillId> open, HashSet<ShapeKey> met)
+    {
+        int known = drill.Voicings.Count(voicing => met.Contains(voicing.Key));
+        string state = known > 0 ? $"{known} of {drill.Voicings.Length} met" : open.Contains(drill.Id) ? "comes next" : "";
+        return Line.Of(isHere ? " > " : "   ", Tone.Key)
+            .And($"{drill.Title}".PadRight(46), isHere ? Tone.Cursor : Tone.Plain)
+            .And($"  {state}", Tone.Quiet);
+    }
+}

@@ -1,0 +1,114 @@
+using Clampwise.Fretboard;
+using Clampwise.Look;
+using Clampwise.Practice;
+using Clampwise.Screens.Session;
+using Terminal.Gui.Input;
+
+namespace Clampwise.Screens;
+
+/// <summary>The first screen: what is waiting, and one key that starts it.</summary>
+internal sealed class TodayPage(Shell shell, Desk desk, IReadOnlyList<string> notices) : Page
+{
+    private string? _notice;
+
+    public override string Title => "today";
+
+    public override string Corner => desk.Settings.Calendar.Zone is { } zone
+        ? TimeZoneInfo.ConvertTime(desk.Time.GetUtcNow(), zone).ToString("dddd d MMMM", System.Globalization.CultureInfo.InvariantCulture)
+        : "";
+
+    public override IReadOnlyList<(string Key, string Does)> Keys { get; } =
+        [("Enter", "start"), ("n", "name that voicing"), ("w", "weak shapes"), ("d", "drills"), ("e", "explore"), ("?", "help"), ("q", "quit")];
+
+    public override IReadOnlyList<string> Help { get; } =
+    [
+        "Enter starts the daily drill: fifteen minutes on a clock that you can stop. It warms up on what is solid, brings back what is due, mixes in weak shapes and a few new ones, and closes on something easy.",
+        "n is the name-that-voicing quiz: twenty voicings seen or heard, to be named. w reviews what is weak, and says why it is. d lists all drills. e lets you walk on the fretboard.",
+        "Put the clamp where the picture shows it, tune up (a clamp pulls strings sharp), then start.",
+    ];
+
+    public override IReadOnlyList<Line> Draw(int width, int height)
+    {
+        SessionPlan plan = DailyPlanner.Plan(desk.Request());
+        Setup setup = (desk.Resting?.Open?.Planned ?? plan.All.FirstOrDefault())?.Item.Drill.Setup ?? desk.Drills[0].Setup;
+        int weak = WeakShapes.Find(desk.Repertoire.Items, desk.Remembered, desk.Today, desk.Repertoire).Length;
+        List<Line> lines =
+        [
+            Line.Empty,
+            StartLine(plan),
+            Line.Of("   n    ", Tone.Key).And("Name that voicing", Tone.Strong).And($"  {QuizPlanner.UsualCount} to see or hear, and name", Tone.Quiet),
+            Line.Of("   w    ", Tone.Key).And("Weak shapes", Tone.Strong).And(weak == 0 ? "        none just now" : $"        {weak} want another look", Tone.Quiet),
+            Line.Of("   d    ", Tone.Key).And("Drills", Tone.Strong).And($"             {desk.Repertoire.Drills.Length} of {desk.Drills.Length} open", Tone.Quiet),
+            Line.Of("   e    ", Tone.Key).And("Explore", Tone.Strong).And("            walk on the fretboard", Tone.Quiet),
+            Line.Empty,
+            Line.Of("Clamp for the first question: ", Tone.Quiet).And($"{setup}", Tone.Held),
+            .. FretboardDrawing.Draw(new FretboardPicture(setup, Fretting.AllRinging(setup.StringCount)), desk.Glyphs, width),
+            FretboardDrawing.Legend(desk.Glyphs),
+        ];
+        if (plan.Backlog is { } backlog)
+        {
+            lines.AddRange(Line.Wrap(backlog.Words, width));
+        }
+
+        IEnumerable<string> said = [.. notices, .. desk.Sound.Notice is { } silent ? new[] { silent } : [], .. _notice is null ? [] : new[] { _notice }];
+        lines.AddRange(said.SelectMany(words => Line.Wrap(words, width, Tone.Wrong)));
+        return lines;
+    }
+
+    public override bool Press(Key key)
+    {
+        _notice = null;
+        if (key == Key.Enter || key == Key.Space)
+        {
+            return Begin(desk.Resting ?? Planned(DailyPlanner.Plan(desk.Request()), "There is no drill to practise."));
+        }
+
+        switch (char.ToLowerInvariant((char)(key.AsRune.Value & 0xFFFF)))
+        {
+            case 'n':
+                return Begin(Planned(QuizPlanner.Plan(desk.Request()), "There is nothing to name."));
+            case 'w':
+                shell.Open(new WeakPage(shell, desk));
+                return true;
+            case 'd':
+                shell.Open(new DrillsPage(shell, desk));
+                return true;
+            case 'e':
+                shell.Open(new ExplorerPage(shell, desk.Glyphs, desk.Repertoire.Drills[0].Setup));
+                return true;
+            case 'q':
+                shell.Close();
+                return true;
+            default:
+                return false;
+        }
+    }
+
+    private SessionState? Planned(SessionPlan plan, string otherwise)
+    {
+        _notice = plan.IsEmpty ? otherwise : null;
+        return plan.IsEmpty ? null : desk.Start(plan);
+    }
+
+    private bool Begin(SessionState? session)
+    {
+        if (session is not null)
+        {
+            shell.Open(new SessionPage(shell, desk, session));
+        }
+
+        return true;
+    }
+
+    private Line StartLine(SessionPlan plan)
+    {
+        Line enter = Line.Of(" Enter  ", Tone.Key);
+        if (desk.Resting is { } resting)
+        {
+            return enter.And("Go on", Tone.Strong).And($"              {SessionText.Title(resting.Kind)}, {SessionText.Clock(resting.Clock.At(desk.Now))} practised", Tone.Quiet);
+        }
+
+        int fresh = plan.All.Count(planned => planned.Item is var item && !desk.Remembered.Items.ContainsKey(item.Key));
+        return enter.And("The daily drill", Tone.Strong).And($"    {desk.Settings.SessionLength.TotalMinutes:0} minutes: {plan.DueInAll} due, {fresh} new", Tone.Quiet);
+    }
+}

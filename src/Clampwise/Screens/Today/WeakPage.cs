@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+using Clampwise.Look;
+using Clampwise.Practice;
+using Clampwise.Screens.Session;
+using Terminal.Gui.Input;
+
+namespace Clampwise.Screens;
+
+/// <summary>The weak shapes, each with its reason, and their review.</summary>
+internal sealed class WeakPage(Shell shell, Desk desk) : Page
+{
+    private ImmutableArray<WeakShape> Weak => WeakShapes.Find(desk.Repertoire.Items, desk.Remembered, desk.Today, desk.Repertoire);
+
+    public override string Title => "weak shapes";
+
+    public override IReadOnlyList<(string Key, string Does)> Keys => Weak.IsEmpty ? [("Esc", "back")] : [("Enter", "review them"), ("Esc", "back"), ("?", "help")];
+
+    public override IReadOnlyList<string> Help { get; } =
+    [
+        "A shape counts as weak by what is predicted of its recall, by how often it was missed or lost after it was known, by slow answers, and by what it is taken for. Each line says why.",
+    ];
+
+    public override IReadOnlyList<Line> Draw(int width, int height)
+    {
+        ImmutableArray<WeakShape> weak = Weak;
+        return weak.IsEmpty
+            ? [Line.Empty, Line.Of("Nothing is weak just now.", Tone.Strong), .. Line.Wrap("Shapes that are missed, slow or taken for others gather here.", width, Tone.Quiet)]
+            : [Line.Empty, .. weak.Take(Math.Max(1, (height - 1) / 2)).SelectMany(shape => Lines(shape, width))];
+    }
+
+    public override bool Press(Key key)
+    {
+        if (key == Key.Enter && !Weak.IsEmpty)
+        {
+            SessionPlan plan = WeakPlanner.Plan(desk.Request());
+            shell.Replace(plan.IsEmpty ? new WeakPage(shell, desk) : new SessionPage(shell, desk, desk.Start(plan)));
+            return true;
+        }
+
+        if (key == Key.Esc)
+        {
+            shell.Close();
+            return true;
+        }
+
+        return false;
+    }
+
+    private static IEnumerable<Line> Lines(WeakShape weak, int width) =>
+    [
+        Line.Of($"{weak.Item.Subject.Voicing.ShapeName,-10}", Tone.Strong)
+            .And($" {weak.Item.Subject.Voicing.Fretting.ToHomeText(weak.Item.Drill.Setup)}")
+            .And($"   {weak.Item.Drill.Setup}", Tone.Held),
+        .. Line.Wrap(string.Join("; ", weak.Reasons), width - 11, Tone.Quiet).Take(1).Select(line => line.Indent(11)),
+    ];
+}

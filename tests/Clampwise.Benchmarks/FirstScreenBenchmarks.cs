@@ -1,0 +1,43 @@
+using BenchmarkDotNet.Attributes;
+using Clampwise.Look;
+using Clampwise.Practice;
+using Clampwise.Screens;
+using Clampwise.Sound.Players;
+using Clampwise.Storage;
+using Clampwise.Theory;
+using Terminal.Gui.App;
+using Terminal.Gui.Time;
+
+namespace Clampwise.Benchmarks;
+
+/// <summary>From an empty log to the first screen composed and drawn, in a terminal in memory.</summary>
+[MemoryDiagnoser]
+public class FirstScreenBenchmarks
+{
+    [GlobalSetup]
+    public void Prepare() => Environment.SetEnvironmentVariable("DisableRealDriverIO", "1");
+
+    [Benchmark]
+    public string FirstScreen()
+    {
+        var settings = new DeskSettings(GlyphSet.Unicode, PracticeCalendar.Utc, FsrsSettings.Usual);
+        var desk = new Desk(DrillLibrary.Shipped.Drills, new NoLog(), MemoryState.Empty(settings.Memory), new CapturedOut(), settings, TimeProvider.System, () => Guid.Empty, () => 7);
+        var shell = new Shell(Theme.Colour, GlyphSet.Unicode);
+        shell.Open(new TodayPage(shell, desk, []));
+        using IApplication app = Application.Create(new VirtualTimeProvider());
+        app.Init("ansi");
+        app.Driver!.SetScreenSize(80, 24);
+        SessionToken session = app.Begin(shell)!;
+        app.LayoutAndDraw();
+        string screen = app.Driver.ToString()!;
+        app.End(session);
+        return screen;
+    }
+
+    private sealed class NoLog : IAttemptLog
+    {
+        public Fault? Append(LogEntry entry) => null;
+
+        public IReadOnlyList<LogEntry> ReadAll() => [];
+    }
+}

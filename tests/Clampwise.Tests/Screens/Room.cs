@@ -1,0 +1,92 @@
+using Clampwise.Look;
+using Clampwise.Practice;
+using Clampwise.Screens;
+using Clampwise.Sound.Players;
+using Clampwise.Sound.Strings;
+using Clampwise.Storage;
+using Clampwise.Theory;
+using Microsoft.Extensions.Time.Testing;
+using Terminal.Gui.Input;
+
+namespace Clampwise.Tests.Screens;
+
+/// <summary>The whole program in a terminal in memory: a log that remembers, a sound that is only noted down, a clock that stands until told.</summary>
+internal sealed class Room : IDisposable
+{
+    private readonly TestTerminal _terminal;
+
+    public Room(int columns = 80, int rows = 24, bool isAudible = true, IEnumerable<Drill>? drills = null, Theme? theme = null, GlyphSet? glyphs = null)
+    {
+        _terminal = new TestTerminal(columns, rows, theme, glyphs);
+        Time.SetUtcNow(new DateTimeOffset(2026, 3, 2, 18, 0, 0, TimeSpan.Zero));
+        Sound = isAudible ? new CapturedOut() : new SilentOut("no sound here", new PluckedGuitar());
+        var settings = new DeskSettings(_terminal.Glyphs, PracticeCalendar.Utc, FsrsSettings.Usual);
+        int ids = 0;
+        Desk = new Desk(
+            drills ?? DrillLibrary.Shipped.Drills, Log, MemoryState.Empty(FsrsSettings.Usual), Sound, settings, Time,
+            () => new Guid(++ids, 0, 0, new byte[8]), () => 7);
+        Shell.Open(new TodayPage(Shell, Desk, []));
+    }
+
+    public FakeTimeProvider Time { get; } = new();
+
+    public MemoryLog Log { get; } = new();
+
+    public ISoundOut Sound { get; }
+
+    public Desk Desk { get; }
+
+    public Shell Shell => _terminal.Shell;
+
+    public string Screen => _terminal.Screen;
+
+    public string Colours => _terminal.Colours;
+
+    public Room Press(params Key[] keys)
+    {
+        _terminal.Press(keys);
+        return this;
+    }
+
+    public Room Type(string text)
+    {
+        _terminal.Type(text);
+        return this;
+    }
+
+    public Room After(double seconds)
+    {
+        Time.Advance(TimeSpan.FromSeconds(seconds));
+        return this;
+    }
+
+    public Room Resize(int columns, int rows)
+    {
+        _terminal.Resize(columns, rows);
+        return this;
+    }
+
+    public void Dispose() => _terminal.Dispose();
+
+    /// <summary>A log in memory.</summary>
+    internal sealed class MemoryLog : IAttemptLog
+    {
+        private readonly List<LogEntry> _entries = [];
+
+        public IEnumerable<Attempt> Attempts => _entries.OfType<Attempt>();
+
+        public Fault? Refusal { get; set; }
+
+        public Fault? Append(LogEntry entry)
+        {
+            if (Refusal is null)
+            {
+                _entries.Add(entry);
+            }
+
+            return Refusal;
+        }
+
+        public IReadOnlyList<LogEntry> ReadAll() => [.. _entries];
+    }
+}

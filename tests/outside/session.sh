@@ -1,0 +1,81 @@
+#!/usr/bin/env bash
+# Drives the built program in a real terminal of 80x24 through one whole short session, and checks what stands on the screen and what
+# is in the data afterwards. Needs tmux. Usage: session.sh [PROGRAM], by default the debug build.
+set -u
+cd "$(dirname "$0")/../.."
+program=${1:-"dotnet src/Clampwise/bin/Debug/net10.0/clampwise.dll"}
+data=$(mktemp -d)
+socket=clampwise-$$
+faults=0
+trap 'tmux -L "$socket" kill-server 2>/dev/null; rm -rf "$data"' EXIT
+
+keys() { tmux -L "$socket" send-keys "$@"; }
+screen() { tmux -L "$socket" capture-pane -p; }
+fault() { faults=$((faults + 1)); echo "FAULT: $1"; screen; }
+
+expect() { # expect TEXT: waits until it stands on the screen
+  for _ in $(seq 150); do
+    screen | grep -qF -- "$1" && { echo "seen: $1"; return 0; }
+    sleep 0.1
+  done
+  fault "'$1' did not come"
+  return 1
+}
+
+start() {
+  tmux -L "$socket" -f /dev/null new-session -d -x 80 -y 24 \
+    "env LANG=C.UTF-8 TERM=tmux-256color $program --data $data $*; echo [left with \$?]; sleep 600"
+}
+
+attempts() { $program data export --data "$data" | grep -c '"kind":"attempt"'; }
+
+start --minutes 1
+expect "The daily drill"
+expect "standard + 3-5@2"
+keys Enter
+expect "0 answered"
+keys 1
+expect "1 answered"
+expect "Grade:"
+keys p
+expect "The clock stands at"
+keys Enter
+for _ in $(seq 200); do
+  now=$(screen)
+  case $now in
+    *"Enter next"*) keys Enter ;;
+    *"Name: "*) keys F7 ;;
+    *": done"*) break ;;
+    *) keys k ;;
+  esac
+  sleep 0.3
+done
+expect "on the next practice day."
+answered=$(screen | grep -oE '[0-9]+ asked' | grep -oE '[0-9]+')
+keys Enter
+expect "The daily drill"
+keys q
+expect "[left with 0]"
+tmux -L "$socket" kill-server
+
+# The log is the truth: one line for every answer.
+logged=$(attempts)
+[ "${answered:-0}" -ge 3 ] || fault "only ${answered:-0} questions were asked"
+[ "$logged" -eq "${answered:-0}" ] || fault "$answered answered on the screen, $logged in the data"
+$program data check --data "$data" || fault "the data does not check"
+
+# Killed in the middle of a session: what was answered is there at the next start.
+start --minutes 5
+expect "The daily drill"
+keys Enter
+expect "0 answered"
+keys k
+expect "1 answered"
+pkill -KILL -f -- "--data $data"
+sleep 0.5
+tmux -L "$socket" kill-server 2>/dev/null
+after=$(attempts)
+[ "$after" -eq $((logged + 1)) ] || fault "$((logged + 1)) answers before the kill, $after after it"
+
+echo "$faults faults"
+[ "$faults" -eq 0 ]
