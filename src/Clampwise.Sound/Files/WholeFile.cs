@@ -10,7 +10,7 @@ internal static class WholeFile
     /// <summary>Writes beside the path and moves the file there at the end; nothing stays behind when writing fails.</summary>
     public static Result<T> Write<T>(string path, Func<Stream, T> write) where T : notnull
     {
-        string part = path + PartSuffix;
+        string part = IsDevice(path) ? path : path + PartSuffix;
         try
         {
             T result;
@@ -19,15 +19,27 @@ internal static class WholeFile
                 result = write(stream);
             }
 
-            File.Move(part, path, overwrite: true);
+            if (part != path)
+            {
+                File.Move(part, path, overwrite: true);
+            }
+
             return result;
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
-            TryDelete(part);
+            if (part != path)
+            {
+                TryDelete(part);
+            }
+
             return SoundWords.CannotWrite(path, problem.Message);
         }
     }
+
+    // A device such as /dev/null is written to; a file moved into its place would do away with it.
+    private static bool IsDevice(string path) =>
+        !OperatingSystem.IsWindows() && path.Length > 0 && Path.GetFullPath(path).StartsWith("/dev/", StringComparison.Ordinal);
 
     private static void TryDelete(string path)
     {

@@ -12,7 +12,7 @@ internal sealed record CommandRun(int ExitCode, string Out, string Error)
     {
         using var output = new StringWriter { NewLine = "\n" };
         using var error = new StringWriter { NewLine = "\n" };
-        var around = new Surroundings(new StringReader(input), output, error, IsTerminal: false, new FakeTimeProvider(), _ => null, _ => { });
+        var around = new Surroundings(new StringReader(input), output, error, IsTerminal: false, new FakeTimeProvider(), name => name == "XDG_DATA_HOME" ? Path.Combine(Path.GetTempPath(), "clampwise-tests-no-data") : null, _ => { });
         int code = CommandTree.Run(args, around);
         return new CommandRun(code, output.ToString(), error.ToString());
     }
