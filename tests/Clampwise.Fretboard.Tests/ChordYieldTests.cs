@@ -31,7 +31,7 @@ public class ChordYieldTests
         int expected = s_standard.Index.Frettings
             .Select(fretting => Voicing.Create(s_standard.Setup, fretting).Value)
             .Where(voicing => voicing.Pitches.Length >= ChordYield.FewestStrings && voicing.Pitches.Min().Class == PitchClass.Of(9))
-            .Where(voicing => Math.Round(Fingering.Of(voicing).Value.Difficulty, 1) <= ChordYield.EasyPoints)
+            .Where(voicing => PackedVoicing.ToTenth(Fingering.Of(voicing).Value.Difficulty) <= ChordYield.EasyPoints)
             .Count(voicing => voicing.Sounding.Accepts(ChordSymbol.Parse("A").Value).IsAccepted);
         Assert.Equal(expected, line.First);
     }

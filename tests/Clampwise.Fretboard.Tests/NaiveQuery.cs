@@ -26,7 +26,7 @@ internal static class NaiveQuery
             && places.Length >= query.MinStrings
             && (!query.Unbroken || places[^1] - places[0] + 1 == places.Length)
             && (query.Span is not { } span || frets.Length == 0 || frets.Max() - frets.Min() < span)
-            && (query.MaxDifficulty is not { } most || Fingering.Of(voicing).Value.Difficulty <= most)
+            && (query.MaxDifficulty is not { } most || PackedVoicing.ToTenth(Fingering.Of(voicing).Value.Difficulty) <= most)
             && (query.Near is not { } near || VoiceMovement.Between(near, voicing).Total <= (query.MaxMovement ?? int.MaxValue))
             && (query.AllowBehindClamp || Voicing.Create(setup, voicing.Fretting).IsGood);
     }

@@ -65,7 +65,8 @@ internal static class FindWords
 
     private static IEnumerable<Price> Name(Voicing voicing, ChordSymbol symbol)
     {
-        (DegreeSet missing, double points) = RankingWeights.OfMissing(voicing.Sounding, symbol);
+        int classes = voicing.Pitches.Aggregate(0, (bits, pitch) => bits | (1 << pitch.Class.Number));
+        (DegreeSet missing, double points) = RankingWeights.OfMissing(classes, symbol);
         if (missing.Count > 0)
         {
             yield return new Price($"without {string.Join(" or ", missing.Select(VoicingWords.Say))}", points);

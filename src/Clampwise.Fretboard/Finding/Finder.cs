@@ -17,7 +17,7 @@ public sealed class Finder
     /// <param name="setup">The setup.</param>
     /// <param name="hand">The hand; a medium one if null.</param>
     /// <param name="neck">The neck; 648 mm if null.</param>
-    /// <param name="space">Which frettings to look at; frets to 14 within four frets if null.</param>
+    /// <param name="space">Which frettings to look at; <see cref="FrettingSpace.UsualFor"/> if null.</param>
     public Finder(Setup setup, Hand? hand = null, Neck? neck = null, FrettingSpace? space = null)
     {
         Setup = setup;

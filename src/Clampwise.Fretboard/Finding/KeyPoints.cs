@@ -37,13 +37,14 @@ internal sealed class KeyPoints
         int bass = symbol.BassClass.Number;
         int all = symbol.Quality.Tones.Aggregate(1 << bass, (bits, degree) => bits | (1 << (symbol.Root.Class + degree.Semitones).Number));
         int above = all & ~(1 << bass);
+        var matcher = new ChordMatcher(symbol);
+        Span<Pitch> buffer = stackalloc Pitch[PitchClass.Count];
         for (int part = above; part > 0; part = (part - 1) & above)
         {
             int classes = part | (1 << bass);
-            Sonority sounding = SetReadings.Read(bass, classes);
-            if (sounding.Accepts(symbol).IsAccepted)
+            if (matcher.Fits(SetReadings.Pitches(bass, classes, buffer)))
             {
-                points[PackedVoicing.KeyOf(bass, classes)] = (float)RankingWeights.OfMissing(sounding, symbol).Points;
+                points[PackedVoicing.KeyOf(bass, classes)] = (float)RankingWeights.OfMissing(classes, symbol).Points;
             }
         }
 

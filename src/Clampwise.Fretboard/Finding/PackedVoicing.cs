@@ -43,10 +43,16 @@ internal readonly record struct PackedVoicing(ulong Bits)
 
     public static PackedVoicing Of(in WalkedFretting fretting, double difficulty)
     {
-        ulong steps = (ulong)Math.Min(byte.MaxValue, Math.Round(difficulty * StepsInAPoint));
+        ulong steps = (ulong)Steps(difficulty);
         return new PackedVoicing(
             fretting.Stops | (steps << DifficultyShift) | ((ulong)fretting.Classes << ClassesShift) | ((ulong)fretting.BassClass << BassShift));
     }
+
+    /// <summary>A difficulty as it is kept: to a tenth, half a tenth upward, and no more than <see cref="HardestPoints"/>.</summary>
+    public static double ToTenth(double difficulty) => Steps(difficulty) / StepsInAPoint;
+
+    // Prices are multiples of a twentieth: a little more keeps those that lie half way from falling either way by rounding error.
+    private static double Steps(double difficulty) => Math.Min(byte.MaxValue, Math.Floor((difficulty * StepsInAPoint) + 0.501));
 
     /// <summary>The stop code of the string at a place from the lowest, 0.</summary>
     public int StopAt(int index) => (int)(Bits >> (index * BitsEach)) & ((1 << BitsEach) - 1);

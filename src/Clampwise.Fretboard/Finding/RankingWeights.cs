@@ -1,3 +1,4 @@
+using System.Numerics;
 using Clampwise.Theory;
 
 namespace Clampwise.Fretboard;
@@ -55,11 +56,22 @@ internal static class RankingWeights
     };
 
     /// <summary>The tones of a name that do not sound, and what they weigh.</summary>
-    public static (DegreeSet Missing, double Points) OfMissing(Sonority sounding, ChordSymbol symbol)
+    /// <param name="classes">The pitch classes that sound, as bits with C lowest.</param>
+    /// <param name="symbol">The name.</param>
+    public static (DegreeSet Missing, double Points) OfMissing(int classes, ChordSymbol symbol)
     {
-        HashSet<PitchClass> classes = [.. sounding.Pitches.Select(pitch => pitch.Class)];
-        var missing = DegreeSet.Of([.. symbol.Tones.Where(tone => !classes.Contains(tone.Note.Class)).Select(tone => tone.Degree)]);
-        double points = missing.Sum(degree => degree == ChordDegree.Of(5) ? MissingFifth : MissingTone);
-        return (missing, points + (classes.Count < NotesOfChord && !missing.IsEmpty ? BareInterval : 0.0));
+        DegreeSet missing = default;
+        double points = 0.0;
+        foreach (ChordDegree degree in symbol.Quality.Tones)
+        {
+            if ((classes & (1 << (symbol.Root.Class + degree.Semitones).Number)) == 0)
+            {
+                missing = missing.With(degree);
+                points += degree == ChordDegree.Of(5) ? MissingFifth : MissingTone;
+            }
+        }
+
+        bool isBare = BitOperations.PopCount((uint)classes) < NotesOfChord && !missing.IsEmpty;
+        return (missing, points + (isBare ? BareInterval : 0.0));
     }
 }

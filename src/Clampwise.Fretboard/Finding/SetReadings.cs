@@ -11,23 +11,23 @@ internal sealed class SetReadings
     public FirstReading First(int key)
     {
         (int bass, int classes) = PackedVoicing.OfKey(key);
-        return _first[key] ??= Read(bass, classes).First;
+        Span<Pitch> buffer = stackalloc Pitch[PitchClass.Count];
+        return _first[key] ??= FirstReading.Of(Pitches(bass, classes, buffer));
     }
 
-    /// <summary>Reads a bass with pitch classes above it, close together.</summary>
-    public static Sonority Read(int bass, int classes)
+    /// <summary>A bass with pitch classes above it, close together.</summary>
+    public static ReadOnlySpan<Pitch> Pitches(int bass, int classes, Span<Pitch> buffer)
     {
         const int LowestMidi = 48;
-        Span<Pitch> pitches = stackalloc Pitch[PitchClass.Count];
         int count = 0;
         for (int above = 0; above < PitchClass.Count; above++)
         {
             if (((classes >> ((bass + above) % PitchClass.Count)) & 1) == 1)
             {
-                pitches[count++] = Pitch.FromMidi(LowestMidi + bass + above);
+                buffer[count++] = Pitch.FromMidi(LowestMidi + bass + above);
             }
         }
 
-        return Sonority.Read(pitches[..count]);
+        return buffer[..count];
     }
 }

@@ -40,9 +40,13 @@ public sealed class VoicingIndex
     internal IReadOnlyList<PackedVoicing[]> Parts => _byLowestFret;
 
     /// <summary>Enumerates and prices the space.</summary>
+    /// <param name="setup">The setup.</param>
+    /// <param name="hand">The hand; a medium one if null.</param>
+    /// <param name="neck">The neck; 648 mm if null.</param>
+    /// <param name="space">Which frettings to look at; <see cref="FrettingSpace.UsualFor"/> if null.</param>
     public static VoicingIndex Build(Setup setup, Hand? hand = null, Neck? neck = null, FrettingSpace? space = null)
     {
-        (hand, neck, space) = (hand ?? Hand.Medium, neck ?? Neck.Usual, space ?? FrettingSpace.Usual);
+        (hand, neck, space) = (hand ?? Hand.Medium, neck ?? Neck.Usual, space ?? FrettingSpace.UsualFor(setup.StringCount));
         var collecting = new Collecting(new PatternTables(setup, space.Span, hand.UsesThumb), hand, neck);
         new SpaceWalk(setup, space).Run(ref collecting);
         collecting.Close();
