@@ -18,6 +18,8 @@ internal static class SoundWords
 
     public static string NoSound(Fault fault) => $"no sound, so no ear questions: {fault.Message}";
 
+    public static string GuitarInstead(Fault fault) => $"the computed guitar plays instead: {fault.Message}";
+
     public static Fault DeviceBusy(string name) => new($"another program holds the sound device '{name}': close it and play again");
 
     public static Fault NoDevice(string name) => new($"there is no sound device '{name}': plug one in, or name another in the settings");

@@ -1,4 +1,5 @@
 using Clampwise.Fretboard;
+using Clampwise.Sound.Blocks;
 using Clampwise.Sound.Files;
 using Clampwise.Sound.Performing;
 using Clampwise.Sound.Strings;

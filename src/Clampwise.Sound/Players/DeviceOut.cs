@@ -19,10 +19,12 @@ internal sealed class DeviceOut : ISoundOut
     private volatile bool _isClosing;
     private volatile Fault? _fault;
     private volatile bool _isOpen;
+    private volatile string? _remark;
+    private volatile IInstrument _instrument;
 
     public DeviceOut(ISoundDevice device, IInstrument instrument, SoundSettings settings)
     {
-        (_device, Instrument, _settings) = (device, instrument, settings);
+        (_device, _instrument, _settings) = (device, instrument, settings);
         _mix = new LiveMix(settings.Rate);
         _block = new float[2 * (int)settings.Rate.FrameAt(TimeSpan.FromSeconds(BlockSeconds))];
         _thread = new Thread(Run) { IsBackground = true, Name = "sound", Priority = ThreadPriority.AboveNormal };
@@ -37,10 +39,21 @@ internal sealed class DeviceOut : ISoundOut
 
     /// <inheritdoc/>
     public string? Notice => _fault is { } fault ? SoundWords.NoSound(fault)
-        : _answered.IsSet ? null : SoundWords.DeviceNotYetReady;
+        : _answered.IsSet ? _remark : SoundWords.DeviceNotYetReady;
 
     /// <inheritdoc/>
-    public IInstrument Instrument { get; set; }
+    public IInstrument Instrument
+    {
+        get => _instrument;
+        set => _instrument = value;
+    }
+
+    /// <summary>Adds a notice that stands as long as the device has none.</summary>
+    public void Remark(string remark)
+    {
+        _remark = remark;
+        Changed?.Invoke(this, EventArgs.Empty);
+    }
 
     /// <summary>Waits until the device has opened or refused, at most so long; true if it has.</summary>
     public bool WaitForAnswer(TimeSpan atMost) => _answered.Wait(atMost);

@@ -1,4 +1,4 @@
-using Clampwise.Sound.Strings;
+using Clampwise.Sound.Blocks;
 
 namespace Clampwise.Sound.Players;
 

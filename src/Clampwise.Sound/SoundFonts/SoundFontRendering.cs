@@ -1,55 +1,53 @@
 using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
-using Clampwise.Sound.Strings;
+using System.Runtime.Intrinsics;
+using Clampwise.Sound.Blocks;
 
 namespace Clampwise.Sound.SoundFonts;
 
 /// <summary>A performance on a SoundFont preset: voices, room, ceiling, block by block.</summary>
-internal sealed class SoundFontRendering : IRendering
+internal sealed class SoundFontRendering : BlockRendering
 {
-    private const int Block = SampleVoice.BlockFrames;
     private const double MostReleaseSeconds = 3.0;
     private const double RoomTailSeconds = 0.45;
-    private const double FadeSeconds = 0.05;
+    private const double DryTailSeconds = 0.06;
     private readonly SampleVoice[] _voices;
-    private readonly float[] _left = new float[Block];
-    private readonly float[] _right = new float[Block];
+    private readonly VoiceQuad[] _quads;
+    private readonly Vector128<float>[] _sumLeft = new Vector128<float>[BlockFrames];
+    private readonly Vector128<float>[] _sumRight = new Vector128<float>[BlockFrames];
     private readonly Room? _room;
-    private readonly long _fadeFrames;
-    private long _frame;
 
-    public SoundFontRendering(ImmutableArray<SampleZone> zones, Performance performance, SampleRate rate, SoundFontMix mix)
+    public SoundFontRendering(ImmutableArray<SampleZone> zones, Performance performance, SampleRate rate, SoundFontMix mix) : base(rate)
     {
         _voices = [.. performance.Notes.SelectMany(note => VoicesOf(zones, note, performance, rate, mix))];
         CutWithinClasses();
+        _quads = [.. _voices.Chunk(VoiceQuad.Lanes).Select(voices => new VoiceQuad(voices))];
         _room = mix.HasRoom ? new Room(rate) : null;
-        _fadeFrames = rate.FrameAt(TimeSpan.FromSeconds(FadeSeconds));
-        double tail = (mix.HasRoom ? RoomTailSeconds : 0.0) + FadeSeconds;
+        double tail = mix.HasRoom ? RoomTailSeconds : DryTailSeconds;
         FrameCount = _voices.Length == 0 ? 0 : _voices.Max(voice =>
             voice.Release + rate.FrameAt(TimeSpan.FromSeconds(Math.Min(MostReleaseSeconds, voice.ReleaseSeconds) + tail)));
     }
 
     /// <inheritdoc/>
-    public long FrameCount { get; }
+    public override long FrameCount { get; }
 
     /// <inheritdoc/>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public int Read(Span<float> stereo)
+    protected override void ComputeBlock(long frame, Span<float> left, Span<float> right)
     {
-        int frames = (int)Math.Min(stereo.Length / 2, FrameCount - _frame);
-        for (int i = 0; i < frames; i++, _frame++)
+        Array.Clear(_sumLeft);
+        Array.Clear(_sumRight);
+        foreach (VoiceQuad quad in _quads)
         {
-            int within = (int)(_frame % Block);
-            if (within == 0)
-            {
-                ComputeBlock();
-            }
-
-            stereo[2 * i] = _left[within];
-            stereo[(2 * i) + 1] = _right[within];
+            quad.AddBlock(frame, _sumLeft, _sumRight);
         }
 
-        return frames;
+        for (int i = 0; i < BlockFrames; i++)
+        {
+            (left[i], right[i]) = (Vector128.Sum(_sumLeft[i]), Vector128.Sum(_sumRight[i]));
+        }
+
+        _room?.Process(left, right);
     }
 
     private static IEnumerable<SampleVoice> VoicesOf(
@@ -64,8 +62,9 @@ internal sealed class SoundFontRendering : IRendering
             performance.ConcertPitch.Hertz(note.Pitch, note.Detune) / note.Pitch.Hertz(),
             mix.Gain,
             mix.StringPan * across);
+        VoicePlace For(SampleZone zone) => mix.IsInTune ? place with { Ratio = place.Ratio / zone.Off.Ratio } : place;
         return zones.Where(zone => zone.Region.Matches(key, velocity))
-            .Select(zone => new SampleVoice(zone, ZoneSettings.Of(zone, key, velocity), place, rate));
+            .Select(zone => new SampleVoice(zone, ZoneSettings.Of(zone, key, velocity), For(zone), rate));
     }
 
     // A later note of a class ends the earlier ones; zones of one note don't end each other.
@@ -78,23 +77,6 @@ internal sealed class SoundFontRendering : IRendering
             {
                 voice.Cut = members.FirstOrDefault(later => later.Start > voice.Start)?.Start ?? long.MaxValue;
             }
-        }
-    }
-
-    private void ComputeBlock()
-    {
-        Array.Clear(_left);
-        Array.Clear(_right);
-        foreach (SampleVoice voice in _voices)
-        {
-            voice.AddBlock(_frame, _left, _right);
-        }
-
-        _room?.Process(_left, _right);
-        for (int i = 0; i < Block; i++)
-        {
-            float fade = Math.Clamp((float)(FrameCount - _frame - i) / _fadeFrames, 0f, 1f);
-            (_left[i], _right[i]) = (SoftCeiling.Bend(_left[i]) * fade, SoftCeiling.Bend(_right[i]) * fade);
         }
     }
 }

@@ -102,6 +102,14 @@ internal static class ZoneReader
             : new SampleSource(data, (int)sample.SampleRate, mode, start, end, loopStart, loopEnd);
         int root = generators.OverridingRootKey is >= 0 and <= 127 ? generators.OverridingRootKey
             : sample.OriginalPitch <= 127 ? sample.OriginalPitch : MiddleC;
-        return new SampleZone(region, source, root);
+        return InTune(new SampleZone(region, source, root));
+    }
+
+    // As the font states it, the sample sounds its root key when shifted by its tuning settings.
+    private static SampleZone InTune(SampleZone zone)
+    {
+        double shift = ZoneSettings.Of(zone, zone.RootKey, 100).Cents(zone);
+        double stated = SynthMath.MidiNoteToFrequency(zone.RootKey) / SynthMath.CentsToRatio(shift);
+        return zone with { Off = SampleTuning.Off(zone.Source, stated) };
     }
 }

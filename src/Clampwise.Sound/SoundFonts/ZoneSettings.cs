@@ -54,6 +54,23 @@ internal sealed class ZoneSettings
     /// <summary>Place from left (-1) to right (1).</summary>
     public double Pan => Math.Clamp(this[GeneratorEnum.Pan] / 500.0, -1.0, 1.0);
 
+    /// <summary>Resonance of the filter in centibels, 0 to 960.</summary>
+    public double Resonance => Math.Clamp(this[GeneratorEnum.InitialFilterQ], 0.0, 960.0);
+
+    /// <summary>True if the modulation envelope changes anything.</summary>
+    public bool UsesModulationEnvelope => this[GeneratorEnum.ModulationEnvelopeToPitch] != 0.0 || this[GeneratorEnum.ModulationEnvelopeToFilterCutoffFrequency] != 0.0;
+
+    /// <summary>True if the modulation LFO changes anything.</summary>
+    public bool UsesModulationLfo => this[GeneratorEnum.ModulationLFOToPitch] != 0.0 || this[GeneratorEnum.ModulationLFOToVolume] != 0.0
+        || this[GeneratorEnum.ModulationLFOToFilterCutoffFrequency] != 0.0;
+
+    /// <summary>True if the vibrato LFO changes anything.</summary>
+    public bool UsesVibratoLfo => this[GeneratorEnum.VibratoLFOToPitch] != 0.0;
+
+    /// <summary>True if the filter never comes below a cutoff and has no resonance.</summary>
+    public bool IsFilterOpen(double cutoffCents) => Resonance == 0.0 && this[GeneratorEnum.InitialFilterCutoffFrequency] >= cutoffCents
+        && this[GeneratorEnum.ModulationEnvelopeToFilterCutoffFrequency] >= 0.0 && this[GeneratorEnum.ModulationLFOToFilterCutoffFrequency] == 0.0;
+
     /// <summary>Seconds of a time setting.</summary>
     public float Seconds(GeneratorEnum generator) => Seconds(this[generator]);
 

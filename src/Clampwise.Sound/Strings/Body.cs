@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
+using Clampwise.Sound.Blocks;
 
 namespace Clampwise.Sound.Strings;
 
@@ -22,9 +23,9 @@ internal sealed class Body
     private readonly Vector128<float>[] _right;
     private readonly Vector128<float>[] _last;
     private readonly Vector128<float>[] _beforeLast;
-    private readonly float[] _difference = new float[StringQuad.BlockFrames];
-    private readonly Vector128<float>[] _sumLeft = new Vector128<float>[StringQuad.BlockFrames];
-    private readonly Vector128<float>[] _sumRight = new Vector128<float>[StringQuad.BlockFrames];
+    private readonly float[] _difference = new float[BlockRendering.BlockFrames];
+    private readonly Vector128<float>[] _sumLeft = new Vector128<float>[BlockRendering.BlockFrames];
+    private readonly Vector128<float>[] _sumRight = new Vector128<float>[BlockRendering.BlockFrames];
     private readonly float _blocker;
     private float _in1;
     private float _in2;
@@ -48,7 +49,7 @@ internal sealed class Body
         _blocker = (float)(1.0 - (2.0 * Math.PI * BlockerHertz / rate.Hertz));
     }
 
-    /// <summary>Turns a block of what the strings do, left and right, into what the body radiates. At most <see cref="StringQuad.BlockFrames"/>.</summary>
+    /// <summary>Turns a block of what the strings do, left and right, into what the body radiates. At most <see cref="BlockRendering.BlockFrames"/>.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Process(Span<float> left, Span<float> right)
     {

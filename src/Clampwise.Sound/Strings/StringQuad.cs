@@ -1,6 +1,7 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
+using Clampwise.Sound.Blocks;
 
 namespace Clampwise.Sound.Strings;
 
@@ -10,8 +11,7 @@ namespace Clampwise.Sound.Strings;
 /// </summary>
 internal sealed class StringQuad
 {
-    /// <summary>Frames computed at a time. Fixed, so that results don't depend on how much is asked for.</summary>
-    public const int BlockFrames = 64;
+    private const int BlockFrames = BlockRendering.BlockFrames;
 
     // Small enough that all loops of eight strings together stay stable whatever their decay (the longest rings some 170 passes), large
     // enough that strings an octave apart warm each other up (our judgement).

@@ -1,7 +1,7 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 
-namespace Clampwise.Sound.Strings;
+namespace Clampwise.Sound.Blocks;
 
 /// <summary>
 /// A small furnished room: four delay lines that feed each other through a Hadamard matrix (feedback delay network after Jot, 1991),
