@@ -25,6 +25,11 @@ internal static class PracticeWords
     public static Fault WeightOutOfRange(int index, double found, double lowest, double highest) =>
         new($"weight w{index} must lie from {lowest} to {highest}, found {found}");
 
+    public static Fault RetentionOutOfRange(double found) =>
+        new($"the desired retention must lie from {FsrsSettings.LowestRetention} to {FsrsSettings.HighestRetention}, found {found}");
+
+    public static Fault IntervalOutOfRange(int found) => new($"the longest interval must be 1 to {Fsrs.MostStability} days, found {found}");
+
     public static Fault WrongForm(AnswerForm form) => new($"this question wants {Wanted(form)}");
 
     public static Fault NoSuchChoice(int found, int count) => new($"there is no choice {found}: expected 1 to {count}");
