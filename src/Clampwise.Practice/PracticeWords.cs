@@ -40,10 +40,9 @@ internal static class PracticeWords
 
     public static Fault NoHand(Fault why) => new($"the name fits, but {why.Message}");
 
-    public static string StringDiffers(StringNumber number, Pitch? right, Pitch? answered) =>
-        $"string {number}: {Sound(right)}, not {Sound(answered)}";
+    public const string Muted = "muted";
 
-    private static string Sound(Pitch? pitch) => pitch?.ToString() ?? "muted";
+    public static string StringDiffers(StringNumber number, string right, string answered) => $"string {number}: {right}, not {answered}";
 
     private static string Wanted(AnswerForm form) => form switch
     {
