@@ -8,7 +8,7 @@ public static class DailyPlanner
     private const int WarmUps = 2;
     private const int CloseCandidates = 6;
     private const double SolidFrom = 0.95;
-    private const double WeakShare = 0.2;
+    private const double WeakShare = 0.06;
     private const double BacklogFrom = 1.5;
 
     /// <summary>The plan.</summary>
