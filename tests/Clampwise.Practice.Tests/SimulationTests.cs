@@ -8,8 +8,8 @@ namespace Clampwise.Practice.Tests;
 /// </summary>
 public class SimulationTests(ITestOutputHelper output)
 {
-    private const int Days = 75;
-    private const int SettledFrom = 25;
+    private const int Days = 150;
+    private const int SettledFrom = 60;
     private static readonly Repertoire s_repertoire = Many.Shapes(90, [Direction.SeeShapeSayShapeName, Direction.NamePlaceShape, Direction.HearSayName]);
     private static readonly SessionWorld s_world = Examples.World with { Repertoire = s_repertoire };
     private static readonly ItemKey[] s_items = [.. s_repertoire.Items.Select(item => item.Key)];
@@ -30,7 +30,7 @@ public class SimulationTests(ITestOutputHelper output)
         }
 
         output.WriteLine($"planned sessions ask {shares.Average() * 100:0} % of the questions of a round-robin for the same recall");
-        Assert.True(shares.Average() < 0.85, $"{shares.Average():0.00}");
+        Assert.True(shares.Average() < 0.7, $"{shares.Average():0.00}");
     }
 
     // With nothing forgotten and nothing missed the round-robin's recall is the mean of the curve over one round: an analytic case.

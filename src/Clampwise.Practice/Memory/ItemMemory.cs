@@ -25,9 +25,13 @@ public sealed record ItemMemory(
 {
     private const double SlownessShare = 0.35;
     private const int RecentKept = 8;
+    private const double MissFade = 0.7;
 
     /// <summary>Misses among the last eight answers.</summary>
     public int RecentMisses => Math.Min(Answers, RecentKept) - BitOperations.PopCount(Recent);
+
+    /// <summary>The same, each miss fading by .7 with every later answer (our judgement).</summary>
+    public double FadedMisses => Enumerable.Range(0, Math.Min(Answers, RecentKept)).Sum(back => ((Recent >> back) & 1) == 0 ? Math.Pow(MissFade, back) : 0);
 
     /// <summary>Practice days since the last answer; a day before it, from a clock put back, counts as the same day.</summary>
     public int DaysSince(PracticeDay today) => Math.Max(0, today - LastDay);

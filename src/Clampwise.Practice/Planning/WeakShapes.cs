@@ -33,8 +33,8 @@ public static class WeakShapes
         (double Weight, string Words)[] reasons =
         [
             (recall < wished ? 1.5 * (1 - recall) : 0, PlanningWords.RecallFallen(recall)),
-            (0.2 * known.RecentMisses, PlanningWords.Missed(known.RecentMisses, Math.Min(8, known.Answers))),
-            (0.15 * Math.Min(known.Lapses, 4), PlanningWords.Lapsed(known.Lapses)),
+            (0.4 * known.FadedMisses, PlanningWords.Missed(known.RecentMisses, Math.Min(8, known.Answers))),
+            (known.RecentMisses > 0 ? 0.1 * Math.Min(known.Lapses, 4) : 0, PlanningWords.Lapsed(known.Lapses)),
             (known.Slowness > SlowFrom ? 0.3 * known.Slowness : 0, PlanningWords.Slow(TimesUsual(known, memory.UsualTimeIn(item.Key.Direction)))),
             .. taken.Select(pair => (0.25 * pair.Value.WeightOn(day), PlanningWords.TakenFor(NameOf(pair.Key.Taken, names), pair.Value.Times))),
         ];
