@@ -25,6 +25,11 @@ internal static class PracticeWords
     public static Fault WeightOutOfRange(int index, double found, double lowest, double highest) =>
         new($"weight w{index} must lie from {lowest} to {highest}, found {found}");
 
+    public static Fault RetentionOutOfRange(double found) =>
+        new($"the desired retention must lie from {FsrsSettings.LowestRetention} to {FsrsSettings.HighestRetention}, found {found}");
+
+    public static Fault IntervalOutOfRange(int found) => new($"the longest interval must be 1 to {Fsrs.MostStability} days, found {found}");
+
     public static Fault WrongForm(AnswerForm form) => new($"this question wants {Wanted(form)}");
 
     public static Fault NoSuchChoice(int found, int count) => new($"there is no choice {found}: expected 1 to {count}");
@@ -35,10 +40,9 @@ internal static class PracticeWords
 
     public static Fault NoHand(Fault why) => new($"the name fits, but {why.Message}");
 
-    public static string StringDiffers(StringNumber number, Pitch? right, Pitch? answered) =>
-        $"string {number}: {Sound(right)}, not {Sound(answered)}";
+    public const string Muted = "muted";
 
-    private static string Sound(Pitch? pitch) => pitch?.ToString() ?? "muted";
+    public static string StringDiffers(StringNumber number, string right, string answered) => $"string {number}: {right}, not {answered}";
 
     private static string Wanted(AnswerForm form) => form switch
     {

@@ -51,5 +51,21 @@ internal static class TheoryWords
     public static Fault AltNeedsDominant(int start) =>
         new("expected alt after a root or a 7 alone, as in G7alt", start + 1);
 
+    public static Fault NoChordOfKind(string kind) => kind switch
+    {
+        "Neapolitan" or "Italian" or "French" or "German" =>
+            new($"kind {kind} names a function in a key, not tones above a root: expected a kind that does, such as major or dominant"),
+        "Tristan" => new("kind Tristan has no third and no fifth above its root: expected the half-diminished chord that it sounds like"),
+        "pedal" or "other" or "none" => new($"kind {kind} names no chord: expected a kind that does, such as major or dominant"),
+        _ => new($"'{kind}' is no kind of MusicXML 4.0: expected one such as major, minor-seventh or suspended-fourth"),
+    };
+
+    public static Fault CannotChangeDegree(MusicXmlDegree degree, ChordQuality quality) =>
+        new($"degree {degree.Value} with alteration {degree.Alter} cannot be changed so in a chord of {string.Join(' ', quality.Tones)}: expected a tone to "
+            + "add (2, 4, 6, 7, 9, 11, 13), or one that the chord holds to alter or subtract");
+
+    public static Fault DiminishedSeventhAlone =>
+        new("a diminished seventh needs a diminished fifth beneath it: expected degree 5 to be altered by -1 too");
+
     internal static string Found(string text, int start) => start >= text.Length ? "the end of the text" : $"'{text[start..]}'";
 }

@@ -75,7 +75,7 @@ public class QuestionTests
     [InlineData(Direction.SeeShapeSaySoundingName, "A", false, "That is the shape's name; it sounds as B.")]
     [InlineData(Direction.HearSayName, "B", true, null)]
     [InlineData(Direction.HearSayName, "A", true, "Right by its shape; at concert pitch it is B.")]
-    [InlineData(Direction.HearSayName, "Bm", false, null)]
+    [InlineData(Direction.HearSayName, "Bm", false, "String 2: D#4 (the third), not D4 (the minor third)")]
     [InlineData(Direction.ShapeNameSaySoundingName, "B", true, null)]
     [InlineData(Direction.ShapeNameSaySoundingName, "A", false, "That is the shape's name; it sounds as B.")]
     [InlineData(Direction.ShapeNameSaySoundingName, "C", false, "The home clamp is at fret 2: a shape sounds 2 semitones above its name.")]
@@ -136,8 +136,8 @@ public class QuestionTests
     }
 
     [Theory]
-    [InlineData("^ x 0 2 2 1 0", "What you placed is Am. string 2: Eb4, not D4")]
-    [InlineData("^ x 0 2 2 0 0", "What you placed is Asus2. string 2: Eb4, not C#4")]
+    [InlineData("^ x 0 2 2 1 0", "What you placed is Am. String 2: D#4 (the third), not D4 (the minor third)")]
+    [InlineData("^ x 0 2 2 0 0", "What you placed is Asus2. String 2: D#4 (the third), not C#4 (the second)")]
     public void A_wrong_placing_says_what_it_was(string placed, string remark)
     {
         Question question = Ask(Examples.Lantern, 5, Direction.NamePlaceShape);

@@ -24,8 +24,8 @@ public static class DailyPlanner
         var random = new Random(request.Seed);
         PracticeItem[] solid = work.Solid(SolidFrom, random);
         int warmUps = Math.Clamp(solid.Length - SessionPlan.Closers, 0, WarmUps);
-        PlannedItem[] warm = [.. solid.Take(warmUps).Select(item => new PlannedItem(item, SessionPart.WarmUp))];
-        PlannedItem[] close = [.. solid.Skip(warmUps).Take(CloseCandidates).Select(item => new PlannedItem(item, SessionPart.Close))];
+        PlannedItem[] warm = [.. solid.TakeLast(warmUps).Select(item => new PlannedItem(item, SessionPart.WarmUp))];
+        PlannedItem[] close = [.. solid.SkipLast(warmUps).Take(CloseCandidates).Select(item => new PlannedItem(item, SessionPart.Close))];
         PlannedItem[] main = [.. Main(work).ExceptBy(close.Concat(warm).Select(planned => planned.Item.Key), planned => planned.Item.Key)];
         var interleaver = new Interleaver(work.Spacing, work.ContrastOf);
         ImmutableArray<PlannedItem> opening = interleaver.Order(warm, []);

@@ -6,6 +6,7 @@ namespace Clampwise.Practice;
 internal sealed class DailyWork
 {
     private const double ContrastFrom = 1.5;
+    private const double SolidChance = 0.02;
     private const double PressingShare = 0.85;
     private readonly PlanRequest _request;
     private readonly PracticeItem[] _items;
@@ -44,13 +45,14 @@ internal sealed class DailyWork
     /// <summary>How many are due today and on the coming days.</summary>
     public ImmutableArray<int> DueByDay { get; }
 
-    /// <summary>What is remembered well and not due, in an order of chance, each shape once.</summary>
+    /// <summary>
+    /// What is remembered well and not due, each shape once, the surest first; a little chance keeps sessions from ending alike.
+    /// </summary>
     public PracticeItem[] Solid(double recallFrom, Random random)
     {
         PracticeItem[] solid = [.. _items.Where(item => _known.TryGetValue(item.Key, out ItemMemory? memory)
             && !IsDue(item) && memory.LastDay < _request.Today && memory.LastGrade >= Grade.Steady && RecallOf(memory) >= recallFrom)];
-        random.Shuffle(solid);
-        return [.. solid.DistinctBy(item => item.Key.Shape)];
+        return [.. solid.OrderByDescending(item => RecallOf(_known[item.Key]) + (SolidChance * random.NextDouble())).DistinctBy(item => item.Key.Shape)];
     }
 
     /// <summary>What is weak for another reason than being due.</summary>

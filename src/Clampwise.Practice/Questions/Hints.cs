@@ -10,7 +10,7 @@ internal static class Hints
     public static ImmutableArray<Hint> ForName(Sonority asked, Voicing subject, bool isHeard, ImmutableArray<Choice> choices, Random random)
     {
         ChordSymbol symbol = asked.First.Symbol!;
-        Hint first = isHeard ? Arpeggio : new Hint(QuestionWords.Tones(Tones(asked == subject.Shape ? subject.Setup.HomeFret.Number : 0, subject)));
+        Hint first = isHeard ? Arpeggio : new Hint(QuestionWords.Tones(SpelledStrings.Names(asked)));
         Hint last = choices.Length > 2 ? RuleOut(choices, subject, random) : new Hint(QuestionWords.Family(ChordFamilies.Of(symbol.Quality)));
         return [first, new Hint(QuestionWords.Root(symbol.Root)), last];
     }
@@ -21,7 +21,7 @@ internal static class Hints
         StringSet low = StringSet.Of(subject.Strings.Where(s => s.Stop.IsFretted).Take(1).Select(s => s.Number));
         return
         [
-            new Hint(QuestionWords.Tones(Tones(subject.Setup.HomeFret.Number, subject))),
+            new Hint(QuestionWords.Tones(SpelledStrings.Names(subject.Shape))),
             new Hint(QuestionWords.Ringing(ringing)) { Shown = ringing.Union(Where(subject, s => s.Stop.IsMuted)) },
             new Hint(QuestionWords.OneFinger) { Shown = ringing.Union(Where(subject, s => s.Stop.IsMuted)).Union(low) },
         ];
@@ -43,8 +43,4 @@ internal static class Hints
 
     private static StringSet Where(Voicing voicing, Func<SoundingString, bool> test) =>
         StringSet.Of(voicing.Strings.Where(test).Select(s => s.Number));
-
-    // Counted from the home clamp, every tone is as many semitones lower as the clamp is high.
-    private static IEnumerable<PitchClass> Tones(int homeFret, Voicing voicing) =>
-        voicing.Pitches.Order().Select(pitch => pitch.Class + -homeFret).Distinct();
 }

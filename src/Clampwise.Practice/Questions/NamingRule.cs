@@ -58,9 +58,10 @@ internal sealed class NamingRule : DirectionRule
             }
 
             bool isOther = (asked == right.Shape ? right.Sounding : right.Shape).Accepts(symbol).IsAccepted;
+            Verdict wrong = Wrong(question, symbol, context);
             return isOther && _isHeard
                 ? new Verdict(true, symbol.ToString(), asked.Name, right) { Remark = QuestionWords.ShapeNameTaken(asked.Name) }
-                : Wrong(question, symbol, context) with { Remark = isOther ? QuestionWords.OtherSide(question.Direction, asked.Name) : null };
+                : wrong with { Remark = isOther ? QuestionWords.OtherSide(question.Direction, asked.Name) : wrong.Remark };
         });
     }
 
@@ -77,6 +78,7 @@ internal sealed class NamingRule : DirectionRule
             Answered = answered,
             Differing = answered is null ? default : StringChanges.Between(right, answered),
             ConfusedWith = known?.Key,
+            Remark = answered is null ? null : QuestionWords.WhatDiffers(right, answered),
         };
     }
 

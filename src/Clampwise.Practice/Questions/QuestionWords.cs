@@ -29,7 +29,7 @@ internal static class QuestionWords
     public static string AskChange(Voicing one, Voicing other) =>
         $"Change between {one.ShapeName} and {other.ShapeName} for one minute, and count the clean changes.";
 
-    public static string Tones(IEnumerable<PitchClass> tones) => $"Its tones from the lowest: {string.Join(", ", tones)}.";
+    public static string Tones(IEnumerable<NoteName> tones) => $"Its tones from the lowest: {string.Join(", ", tones)}.";
 
     public static string Root(NoteName root) => $"Its root is {root}.";
 
@@ -77,8 +77,11 @@ internal static class QuestionWords
         : $"Right; what you placed reads {placed.ShapeName} first. The drill plays it as {own.Fretting.ToHomeText(own.Setup)}.";
 
     public static string PlacedWas(Voicing placed, Voicing right) => placed.Shape.First.Quality is null
-        ? $"What you placed is no chord by name: {placed.ShapeName}. {StringChanges.InWords(right, placed)}"
-        : $"What you placed is {placed.ShapeName}. {StringChanges.InWords(right, placed)}";
+        ? $"What you placed is no chord by name: {placed.ShapeName}. {WhatDiffers(right, placed)}"
+        : $"What you placed is {placed.ShapeName}. {WhatDiffers(right, placed)}";
+
+    public static string WhatDiffers(Voicing right, Voicing answered) =>
+        StringChanges.InWords(right, answered) is [var first, .. var rest] ? char.ToUpperInvariant(first) + rest : "";
 
     public static string Different(StringSet moved) => moved.Count > 0 ? $"different: string {moved}" : "different";
 

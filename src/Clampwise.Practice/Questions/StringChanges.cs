@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Clampwise.Fretboard;
 using Clampwise.Theory;
 
@@ -17,10 +18,15 @@ public static class StringChanges
         return StringSet.Of(one.Strings.Zip(other.Strings).Where(pair => pair.First.Pitch != pair.Second.Pitch).Select(pair => pair.First.Number));
     }
 
-    /// <summary>The change in words, lowest string first: <c>string 3: G#3, not A3</c>.</summary>
-    public static string InWords(Voicing right, Voicing answered) => string.Join("; ", right.Strings.Zip(answered.Strings)
-        .Where(pair => pair.First.Pitch != pair.Second.Pitch)
-        .Select(pair => PracticeWords.StringDiffers(pair.First.Number, pair.First.Pitch, pair.Second.Pitch)));
+    /// <summary>The change in words, lowest string first: <c>string 2: D#4 (the third), not D4 (the minor third)</c>.</summary>
+    public static string InWords(Voicing right, Voicing answered)
+    {
+        ImmutableArray<string> rightTexts = SpelledStrings.Of(right);
+        ImmutableArray<string> answeredTexts = SpelledStrings.Of(answered);
+        return string.Join("; ", Enumerable.Range(0, right.Strings.Length)
+            .Where(index => right.Strings[index].Pitch != answered.Strings[index].Pitch)
+            .Select(index => PracticeWords.StringDiffers(right.Strings[index].Number, rightTexts[index], answeredTexts[index])));
+    }
 
     /// <summary>True if both sound the same pitches, on whatever strings.</summary>
     public static bool SoundAlike(Voicing one, Voicing other) => Sorted(one).SequenceEqual(Sorted(other));

@@ -1,8 +1,11 @@
 namespace Clampwise.Theory;
 
-/// <summary>Reads what follows triad and number: alterations, added and omitted tones, suspensions, a major seventh in parentheses.</summary>
+/// <summary>
+/// Reads what follows triad and number: alterations, added and omitted tones, suspensions, a major seventh in parentheses.
+/// </summary>
 internal sealed class ChordModifierParser(ChordTextReader reader, ChordQualityDraft draft)
 {
+    private readonly ChordToneParser _tones = new(reader, draft);
     private int _opened = -1;
     private bool _isApart;
 
@@ -58,17 +61,17 @@ internal sealed class ChordModifierParser(ChordTextReader reader, ChordQualityDr
 
         if (reader.TryReadAny("add", "Add", "ADD"))
         {
-            return Add();
+            return ReadAdded();
         }
 
         if (reader.TryReadAny("omit", "Omit", "no", "No"))
         {
-            return Omit();
+            return _tones.Omit();
         }
 
         if (reader.TryReadAny("alt"))
         {
-            return Alter(start);
+            return MakeAltered(start);
         }
 
         if (ChordQualityParser.ReadMajorMark(reader) || reader.TryReadAny(ChordQualityParser.Triangles))
@@ -77,7 +80,7 @@ internal sealed class ChordModifierParser(ChordTextReader reader, ChordQualityDr
         }
 
         int accidental = reader.ReadAccidental(isSignAllowed: true);
-        return accidental != 0 ? AlterOne(start, accidental) : AddBare(start);
+        return accidental != 0 ? _tones.Alter(start, accidental) : _tones.AddBare(start, _isApart);
     }
 
     private Fault? Suspend(int start)
@@ -96,52 +99,33 @@ internal sealed class ChordModifierParser(ChordTextReader reader, ChordQualityDr
 
         draft.Triad = isSecond && !isBoth ? TriadKind.Suspended2 : TriadKind.Suspended4;
         draft.Added = isBoth ? draft.Added.With(ChordDegree.Of(9)) : draft.Added;
+        return ReadSeventhAfterSuspension();
+    }
+
+    // Some write sus7 or sus9 for 7sus4 and 9sus4.
+    private Fault? ReadSeventhAfterSuspension()
+    {
+        int number = draft.Extent == ChordExtent.Triad ? reader.ReadNumber(13, 9, 7) : 0;
+        if (number != 0)
+        {
+            (draft.Extent, draft.Seventh) = (ChordQualityParser.ExtentOf(number), SeventhKind.Minor);
+        }
+
         return null;
     }
 
-    private Fault? Add()
+    private Fault? ReadAdded()
     {
         reader.SkipSpaces();
         int start = reader.Position;
-        if (ChordQualityParser.ReadMajorMark(reader))
-        {
-            return MajorSeventh(start);
-        }
-
-        int accidental = reader.ReadAccidental(isSignAllowed: true);
-        int number = accidental switch
-        {
-            0 => reader.ReadNumber(13, 11, 9, 6, 4, 2),
-            > 0 => reader.ReadNumber(11, 9, 4, 2),
-            _ => reader.ReadNumber(13, 9, 6, 2),
-        };
-        if (number == 0)
-        {
-            return TheoryWords.ExpectedAddedTone(reader.Text, start);
-        }
-
-        draft.Added = draft.Added.With(ChordDegree.Of(number, accidental));
-        return null;
+        return ChordQualityParser.ReadMajorMark(reader) ? MajorSeventh(start) : _tones.Add(start);
     }
 
-    private Fault? Omit()
+    private Fault? MakeAltered(int start)
     {
-        reader.SkipSpaces();
-        int start = reader.Position;
-        int number = reader.ReadNumber(11, 9, 5, 3);
-        if (number == 0)
-        {
-            return TheoryWords.ExpectedOmittedTone(reader.Text, start);
-        }
-
-        reader.TryReadAny("rd", "th");
-        draft.Omitted = draft.Omitted.With(ChordDegree.Of(number));
-        return null;
-    }
-
-    private Fault? Alter(int start)
-    {
-        if (draft.Triad != TriadKind.Major || draft.Extent is not (ChordExtent.Triad or ChordExtent.Seventh) || draft.Seventh == SeventhKind.Major)
+        bool isDominant = draft.Triad == TriadKind.Major
+            && (draft.Extent, draft.Seventh) is (ChordExtent.Triad, _) or (ChordExtent.Seventh, SeventhKind.Minor);
+        if (!isDominant)
         {
             return TheoryWords.AltNeedsDominant(start);
         }
@@ -160,37 +144,7 @@ internal sealed class ChordModifierParser(ChordTextReader reader, ChordQualityDr
         }
 
         // What was added to the triad stays: (add9) and (maj7) make a major ninth when they are brought together.
-        (draft.Extent, draft.Seventh) = (ChordExtent.Seventh + ((number - 7) / 2), SeventhKind.Major);
-        return null;
-    }
-
-    private Fault? AlterOne(int start, int accidental)
-    {
-        reader.SkipSpaces();
-        int number = accidental > 0 ? reader.ReadNumber(11, 9, 5, 4, 2) : reader.ReadNumber(13, 10, 9, 6, 5, 2);
-        bool isLonePlus = number == 0 && reader.Text[start] == '+';
-        if (number == 0 && !isLonePlus)
-        {
-            return TheoryWords.ExpectedAlteredTone(reader.Text, start, accidental);
-        }
-
-        // A flat tenth is the minor third above a major one, which is written as a sharp ninth here.
-        ChordDegree degree = isLonePlus ? ChordDegree.Of(5, 1) : number == 10 ? ChordDegree.Of(9, 1) : ChordDegree.Of(number, accidental);
-        draft.Altered = draft.Altered.With(degree);
-        return null;
-    }
-
-    private Fault? AddBare(int start)
-    {
-        bool isAfterSlash = reader.TryRead('/');
-        int number = _isApart || isAfterSlash ? reader.ReadNumber(13, 11, 9, 6, 4, 2) : 0;
-        if (number == 0)
-        {
-            reader.GoTo(start);
-            return TheoryWords.ExpectedQuality(reader.Text, start);
-        }
-
-        draft.Added = draft.Added.With(ChordDegree.Of(number));
+        (draft.Extent, draft.Seventh) = (ChordQualityParser.ExtentOf(number), SeventhKind.Major);
         return null;
     }
 }

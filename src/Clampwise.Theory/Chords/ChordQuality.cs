@@ -3,18 +3,15 @@ using System.Collections.Immutable;
 namespace Clampwise.Theory;
 
 /// <summary>
-/// What a chord symbol says apart from root and bass. Two symbols that mean the same tones by the same names have equal qualities,
-/// since what is written in several ways is brought to one form when it is made (m with b5 is diminished, 7 with an added 9 is a 9,
-/// a 2 added is a 9, an 11 added to a chord without a seventh is a 4).
+/// What a chord symbol says apart from root and bass. What is written in several ways is brought to one form when it is made: m with b5
+/// is diminished, 7 with an added 9 is a 9, a 2 added is a 9, an 11 added to a chord without a seventh is a 4.
 /// </summary>
 public sealed record ChordQuality
 {
-    private ImmutableArray<ChordDegree> _tones;
-
     internal ChordQuality(TriadKind triad, ChordExtent stack, SeventhKind seventh, DegreeSet altered, DegreeSet added, DegreeSet omitted)
     {
         (Triad, Extent, Seventh, Altered, Added, Omitted) = (triad, stack, seventh, altered, added, omitted);
-        _tones = ChordTones.Of(this);
+        Tones = ChordTones.Of(this);
     }
 
     /// <summary>The major triad.</summary>
@@ -39,10 +36,13 @@ public sealed record ChordQuality
     public DegreeSet Omitted { get; }
 
     /// <summary>All tones in rising order, the root first; the sus2 is called 2 and the sus4 4.</summary>
-    public ImmutableArray<ChordDegree> Tones => _tones;
+    public ImmutableArray<ChordDegree> Tones { get; }
 
     /// <summary>True if its key signature would be a minor one: the third is minor.</summary>
     public bool IsMinor => Triad is TriadKind.Minor or TriadKind.Diminished;
+
+    /// <summary>True if both mean the same tones by the same names, perhaps in other words: 9(add13) and 13(no11).</summary>
+    public bool HasTonesOf(ChordQuality other) => ReferenceEquals(this, other) || Tones.AsSpan().SequenceEqual(other.Tones.AsSpan());
 
     /// <summary>Reads what stands after the root, such as m7b5 or sus4, and nothing more.</summary>
     public static Result<ChordQuality> Parse(string text) => ChordQualityParser.ParseWhole(text);

@@ -11,7 +11,8 @@ internal static class ChordQualityParser
         DegreeSet.Of(ChordDegree.Of(5, -1), ChordDegree.Of(5, 1), ChordDegree.Of(9, -1), ChordDegree.Of(9, 1));
 
     private static readonly string[] s_diminished = ["diminished", "dim", "°", "º", "˚"];
-    private static readonly string[] s_halfDiminished = ["half-diminished", "half diminished", "halfdim", "half-dim", "hdim", "ø", "Ø", "∅"];
+    private static readonly string[] s_halfDiminished =
+        ["half-diminished", "half diminished", "halfdim", "half-dim", "hdim", "ø", "Ø", "∅"];
     private static readonly string[] s_augmented = ["augmented", "aug", "Aug", "+5", "+"];
     private static readonly string[] s_minor = ["minor", "Minor", "min", "Min", "MIN", "mi", "Mi", "MI", "m", "-", "−", "–"];
     private static readonly string[] s_major = ["major", "Major", "maj", "Maj", "MAJ", "Ma", "MA", "M"];
@@ -36,6 +37,9 @@ internal static class ChordQualityParser
         ReadExtent(reader, draft, isMajorSeventh, isPowerPossible: reader.Position == start);
         return new ChordModifierParser(reader, draft).ReadAll() is { } fault ? fault : draft.Build();
     }
+
+    /// <summary>How far a chord with this number is built up: 7, 9, 11 or 13.</summary>
+    internal static ChordExtent ExtentOf(int number) => ChordExtent.Seventh + ((number - 7) / 2);
 
     internal static bool ReadMajorMark(ChordTextReader reader)
     {
@@ -115,7 +119,7 @@ internal static class ChordQualityParser
                 draft.Extent = ChordExtent.Sixth;
                 break;
             case >= 7:
-                draft.Extent = ChordExtent.Seventh + ((number - 7) / 2);
+                draft.Extent = ExtentOf(number);
                 draft.Seventh = Seventh(draft, isMajorSeventh);
                 break;
         }

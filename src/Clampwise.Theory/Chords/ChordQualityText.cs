@@ -21,9 +21,7 @@ internal static class ChordQualityText
 
         var text = new StringBuilder(Head(quality));
         List<string> rest = [.. Rest(quality)];
-        bool isBare = rest.Count > 0 && (IsBareAlteration(quality, text, rest) || (text.Length == 0 && rest[0].StartsWith("add", StringComparison.Ordinal)
-            && !quality.Added.IsEmpty && quality.Added.First().Alteration == 0));
-        if (isBare)
+        if (IsBareAlteration(quality, text, rest) || IsBareAdd(quality, text, rest))
         {
             text.Append(rest[0]);
             rest.RemoveAt(0);
@@ -35,17 +33,21 @@ internal static class ChordQualityText
     private static bool IsBareAlteration(ChordQuality quality, StringBuilder head, List<string> rest) =>
         rest.Count == 1 && !IsSuspended(quality) && head.Length > 0 && char.IsAsciiDigit(head[^1]) && rest[0][0] is 'b' or '#';
 
+    // Cadd9 and Cadd4(add9), but C(add#11), whose sign would be taken for the root's.
+    private static bool IsBareAdd(ChordQuality quality, StringBuilder head, List<string> rest) =>
+        head.Length == 0 && rest.Count > 0 && rest[0].StartsWith("add", StringComparison.Ordinal) && quality.Added.First().Alteration == 0;
+
     private static bool IsSuspended(ChordQuality quality) => quality.Triad is TriadKind.Suspended2 or TriadKind.Suspended4;
 
     private static string Head(ChordQuality quality)
     {
         string number = Number(quality.Extent);
-        string seventh = quality.Seventh == SeventhKind.Major && quality.Triad is not (TriadKind.Minor or TriadKind.Diminished) ? "maj" + number : number;
         bool hasMajorInParentheses = quality is { Seventh: SeventhKind.Major, IsMinor: true };
+        string seventh = quality.Seventh == SeventhKind.Major ? "maj" + number : number;
         return quality.Triad switch
         {
             TriadKind.Minor => "m" + (hasMajorInParentheses ? "" : number),
-            TriadKind.Diminished when quality.Seventh == SeventhKind.Minor || quality.Extent is ChordExtent.Sixth or ChordExtent.SixthNinth => "m" + number,
+            TriadKind.Diminished when IsWrittenAsMinor(quality) => "m" + number,
             TriadKind.Diminished => "dim" + (hasMajorInParentheses ? "" : number),
             TriadKind.Augmented when quality.Extent == ChordExtent.Triad => "aug",
             TriadKind.Suspended2 => seventh + "sus2",
@@ -82,10 +84,12 @@ internal static class ChordQualityText
     private static DegreeSet WrittenFifth(ChordQuality quality) => quality.Triad switch
     {
         TriadKind.Augmented when quality.Extent != ChordExtent.Triad => DegreeSet.Of(ChordDegree.Of(5, 1)),
-        TriadKind.Diminished when quality.Seventh == SeventhKind.Minor || quality.Extent is ChordExtent.Sixth or ChordExtent.SixthNinth =>
-            DegreeSet.Of(ChordDegree.Of(5, -1)),
+        TriadKind.Diminished when IsWrittenAsMinor(quality) => DegreeSet.Of(ChordDegree.Of(5, -1)),
         _ => default,
     };
+
+    private static bool IsWrittenAsMinor(ChordQuality quality) =>
+        quality.Seventh == SeventhKind.Minor || quality.Extent is ChordExtent.Sixth or ChordExtent.SixthNinth;
 
     private static string Number(ChordExtent stack) => stack switch
     {

@@ -5,7 +5,7 @@ public static class ChordSpelling
 {
     private const int MinorKeyOffset = 3;
 
-    // The bass below a root that is no tone of its chord: by semitones above the root, as slash basses are mostly written (common practice).
+    // A bass that is no tone of the chord: by semitones above the root, as slash basses are mostly written (common practice).
     private static readonly ChordDegree[] s_bassDegrees =
     [
         ChordDegree.Root, ChordDegree.Of(9, -1), ChordDegree.Of(9), ChordDegree.Of(3, -1), ChordDegree.Of(3), ChordDegree.Of(11),
@@ -48,6 +48,7 @@ public static class ChordSpelling
         ChordDegree degree = Degree(quality, above);
         NoteName name = root + degree.Interval;
         bool isPlain = name.Accidentals == 0 || (Math.Abs(name.Accidentals) == 1 && name.Fifths is >= -6 and <= 10);
-        return quality.Tones.Contains(degree) || isPlain ? name : NoteName.Usual(bass);
+        bool isReadable = isPlain || (quality.Tones.Contains(degree) && Math.Abs(name.Accidentals) < 2);
+        return isReadable ? name : NoteName.Usual(bass);
     }
 }

@@ -21,7 +21,7 @@ public sealed record ChordSymbol
     /// <summary>The pitch class that sounds lowest.</summary>
     public PitchClass BassClass => (Bass ?? Root).Class;
 
-    /// <summary>Every tone with its degree and spelling, the root first; the bass is not counted in unless it is a tone of the chord.</summary>
+    /// <summary>Every tone with its degree and spelling, the root first; a bass that is no tone of the chord is not among them.</summary>
     public ImmutableArray<ChordTone> Tones => [.. Quality.Tones.Select(degree => new ChordTone(degree, Root + degree.Interval))];
 
     /// <summary>
@@ -33,7 +33,7 @@ public sealed record ChordSymbol
     /// <summary>How far another symbol says the same: the same chord, perhaps by an enharmonic root or bass.</summary>
     public ChordLikeness LikenessTo(ChordSymbol other)
     {
-        bool isSameChord = Root.Class == other.Root.Class && Quality == other.Quality && BassClass == other.BassClass;
+        bool isSameChord = Root.Class == other.Root.Class && Quality.HasTonesOf(other.Quality) && BassClass == other.BassClass;
         return !isSameChord ? ChordLikeness.OtherChord
             : Root == other.Root && Bass == other.Bass ? ChordLikeness.Same : ChordLikeness.OtherSpelling;
     }
@@ -41,8 +41,9 @@ public sealed record ChordSymbol
     /// <summary>True if both name the same chord over the same bass, whatever the spelling of root and bass.</summary>
     public bool IsSameChordAs(ChordSymbol other) => LikenessTo(other) != ChordLikeness.OtherChord;
 
-    /// <summary>The chord so many semitones up, its root spelled with the fewest accidentals in its key; whole octaves change nothing.</summary>
-    public ChordSymbol TransposedBy(int semitones) => semitones % PitchClass.Count == 0 ? this : Of(Root.Class + semitones, Quality, BassClass + semitones);
+    /// <summary>The chord so many semitones up, its root spelled as <see cref="ChordSpelling"/> says; whole octaves change nothing.</summary>
+    public ChordSymbol TransposedBy(int semitones) =>
+        semitones % PitchClass.Count == 0 ? this : Of(Root.Class + semitones, Quality, BassClass + semitones);
 
     /// <summary>The symbol as this house would spell it.</summary>
     public ChordSymbol Respelled => Of(Root.Class, Quality, BassClass);

@@ -18,7 +18,9 @@ internal static class ChordSymbolParser
             return fault;
         }
 
-        return reader.IsAtEnd ? new ChordSymbol(root.Name, quality) : Bass(trimmed, reader.Position).Select(bass => new ChordSymbol(root.Name, quality, bass));
+        return reader.IsAtEnd
+            ? new ChordSymbol(root.Name, quality)
+            : Bass(trimmed, reader.Position).Select(bass => new ChordSymbol(root.Name, quality, bass));
     }
 
     private static Result<NoteName> Bass(string text, int slash)

@@ -9,7 +9,8 @@ internal static class ChordTones
 
     public static ImmutableArray<ChordDegree> Of(ChordQuality quality)
     {
-        DegreeSet tones = DegreeSet.Of(ChordDegree.Root) | Third(quality.Triad) | Fifth(quality) | Upper(quality) | quality.Altered | quality.Added;
+        DegreeSet triad = DegreeSet.Of(ChordDegree.Root) | Third(quality.Triad) | Fifth(quality);
+        DegreeSet tones = triad | Upper(quality) | quality.Altered | quality.Added;
         foreach (ChordDegree left in quality.Omitted)
         {
             tones = tones.WithoutNumber(left.Number);

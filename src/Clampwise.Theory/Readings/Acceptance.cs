@@ -23,25 +23,12 @@ public sealed record Acceptance(AcceptanceKind Kind, bool IsOtherSpelling, Readi
         }
 
         bool isOtherSpelling = symbol.LikenessTo(symbol.Respelled) == ChordLikeness.OtherSpelling;
-        return IsFitting(sonority, symbol)
+        return new ChordMatcher(symbol).Fits(sonority.Pitches.AsSpan())
             ? new Acceptance(AcceptanceKind.Fitting, isOtherSpelling, null)
             : new Acceptance(HasOtherBass(sonority, symbol) ? AcceptanceKind.OtherBass : AcceptanceKind.Wrong, isOtherSpelling, null);
     }
 
-    private static bool IsFitting(Sonority sonority, ChordSymbol symbol)
-    {
-        var heard = HeardTones.Of(sonority.Pitches.AsSpan());
-        if (heard.FromBass.Count < 2 || symbol.BassClass != heard.Bass)
-        {
-            return false;
-        }
-
-        ToneSet tones = heard.FromBass.From(PitchClass.SemitonesUp(heard.Bass, symbol.Root.Class));
-        int bass = PitchClass.SemitonesUp(symbol.Root.Class, heard.Bass);
-        var fit = ChordFit.Of(symbol.Quality);
-        return fit.Fits(tones) || (!fit.All.Has(bass) && fit.Fits(tones.Without(bass)));
-    }
-
     private static bool HasOtherBass(Sonority sonority, ChordSymbol symbol) =>
-        sonority.Readings.Any(reading => reading.Symbol.Root.Class == symbol.Root.Class && reading.Symbol.Quality == symbol.Quality);
+        sonority.Readings.Select(reading => reading.Symbol)
+            .Any(other => other.Root.Class == symbol.Root.Class && other.Quality.HasTonesOf(symbol.Quality));
 }

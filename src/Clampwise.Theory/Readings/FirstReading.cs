@@ -17,13 +17,15 @@ public readonly record struct FirstReading(SonorityKind Kind, PitchClass Root, C
     public static FirstReading Of(ReadOnlySpan<Pitch> pitches)
     {
         var heard = HeardTones.Of(pitches);
-        SonorityKind kind = ReadingOrder.Kind(heard);
+        ReadingCandidate? first = ReadingOrder.First(heard);
+        SonorityKind kind = ReadingOrder.Kind(heard, first);
         PitchClass bass = heard.Bass;
-        return kind is SonorityKind.PowerChord or SonorityKind.Interval or SonorityKind.Chord && ReadingOrder.First(heard) is { } first
-            ? new FirstReading(kind, bass + first.RootAboveBass, first.Quality, bass)
+        return first is { } name
+            ? new FirstReading(kind, bass + name.RootAboveBass, name.Quality, bass)
             : new FirstReading(kind, bass, null, bass);
     }
 
     /// <summary>True if this is the chord of a symbol over the symbol's bass, whatever its spelling.</summary>
-    public bool Is(ChordSymbol symbol) => Quality is { } quality && symbol.Root.Class == Root && symbol.BassClass == Bass && quality == symbol.Quality;
+    public bool Is(ChordSymbol symbol) =>
+        Quality is { } quality && symbol.Root.Class == Root && symbol.BassClass == Bass && quality.HasTonesOf(symbol.Quality);
 }

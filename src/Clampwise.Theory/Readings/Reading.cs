@@ -33,7 +33,7 @@ public sealed class Reading
     public DegreeSet Doubled { get; }
 
     /// <summary>True if the bass is no tone of the chord above it.</summary>
-    public bool IsBassForeign => Symbol.Bass is { } bass && !Symbol.Quality.Tones.Any(tone => (Symbol.Root + tone.Interval).Class == bass.Class);
+    public bool IsBassForeign => Symbol.Tones.All(tone => tone.Note.Class != Symbol.BassClass);
 
     /// <inheritdoc/>
     public override string ToString() => Symbol.ToString();
@@ -41,7 +41,8 @@ public sealed class Reading
     private static SoundingTone Tone(ChordSymbol symbol, Pitch pitch)
     {
         ChordDegree degree = ChordSpelling.Degree(symbol.Quality, PitchClass.SemitonesUp(symbol.Root.Class, pitch.Class));
-        NoteName name = symbol.Bass is { } bass && bass.Class == pitch.Class ? bass : symbol.Root + degree.Interval;
+        bool isForeign = symbol.Bass is { } other && other.Class == pitch.Class && !symbol.Quality.Tones.Contains(degree);
+        NoteName name = isForeign ? symbol.Bass!.Value : symbol.Root + degree.Interval;
         return new SoundingTone(pitch, degree, SpelledPitch.Of(pitch, name));
     }
 }

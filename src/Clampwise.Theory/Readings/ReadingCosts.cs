@@ -3,28 +3,23 @@ namespace Clampwise.Theory;
 /// <summary>
 /// How far a name lies from what a guitarist would write: the lower the sooner. The weights are ours; they say that plain chords come
 /// before extended ones, added tones before altered ones, a root in the bass before an inversion, and a plain triad over a foreign
-/// bass before a name with several alterations.
+/// bass before a name with several alterations. They were set by these rules with an open data set of guitar chords at hand.
 /// </summary>
 internal static class ReadingCosts
 {
-    /// <summary>Taken off if the root sounds more than once.</summary>
-    public const int DoubledRoot = 8;
-
-    /// <summary>Taken off if the lowest three pitches are a power chord, either way up, and this is its root.</summary>
-    public const int RootOfPowerChord = 14;
-
-    /// <summary>Put on if the foreign bass of a name sounds again above.</summary>
-    public const int DoubledForeignBass = 18;
-
-    /// <summary>One is put on for so many semitones of the lowest root above the bass.</summary>
-    public const int SemitonesForOneOfRootHeight = 6;
-
-    /// <summary>More than the exact pitches can change between two names.</summary>
-    public const int MostAdjustment = DoubledRoot + RootOfPowerChord + DoubledForeignBass + 16;
+    private const int Tritone = 6;
+    private const int MajorThirdSpan = 0b1_1111;
+    private const int FurtherAlteration = 12;
+    private const int Omission = 16;
+    private const int ThirdInBass = 12;
+    private const int FancyInversion = 5;
+    private const int Crowding = 25;
 
     /// <summary>The cost of a quality with all its tones and its root in the bass.</summary>
     public static int OfQuality(ChordQuality quality) =>
-        Triad(quality) + Extent(quality) + quality.Altered.Sum(Altered) + quality.Added.Sum(degree => Added(quality, degree)) + (quality.Omitted.Count * 16);
+        Triad(quality) + Extent(quality)
+        + quality.Altered.Sum(degree => Altered(quality, degree)) + (Math.Max(quality.Altered.Count - 1, 0) * FurtherAlteration)
+        + quality.Added.Sum(degree => Added(quality, degree)) + (quality.Omitted.Count * Omission);
 
     /// <summary>What it costs that tones of the quality are left out.</summary>
     public static int OfMissing(ChordQuality quality, ToneSet sounding)
@@ -39,21 +34,49 @@ internal static class ReadingCosts
     }
 
     /// <summary>What it costs that a tone of the chord other than the root is in the bass.</summary>
-    public static int OfInversion(ChordQuality quality, ChordDegree bass) => bass.Number switch
+    public static int OfInversion(ChordQuality quality, ChordDegree bass, ToneSet tones)
     {
-        1 => 0,
-        5 => 10,
-        3 => 12,
-        7 or 9 => 16,
-        _ => 22,
-    } + (bass.Number != 1 && !(quality.Altered.IsEmpty && quality.Added.IsEmpty) ? 5 : 0);
+        bool isPlain = quality.Altered.IsEmpty && quality.Added.IsEmpty;
+        return bass.Number switch
+        {
+            1 => 0,
+            // A set that is its own transposition by a tritone has no inversion of its own.
+            _ when tones.From(Tritone) == tones => ThirdInBass,
+            5 => 10,
+            3 => ThirdInBass,
+            7 or 9 => 16,
+            _ => 22,
+        } + (bass.Number == 1 || isPlain ? 0 : FancyInversion);
+    }
 
     /// <summary>What it costs that the bass is no tone of the chord above it.</summary>
     public static int OfForeignBass(ChordQuality quality, int bassAboveRoot)
     {
         bool isPlainTriad = quality is { Triad: TriadKind.Major or TriadKind.Minor, Extent: ChordExtent.Triad }
             && quality.Added.IsEmpty && quality.Altered.IsEmpty;
-        return !isPlainTriad ? 32 : bassAboveRoot is 10 or 11 ? 8 : 22;
+        return (quality.Triad, isPlainTriad, bassAboveRoot) switch
+        {
+            (TriadKind.Power, _, _) => 30,
+            (_, false, _) => 36,
+            // A triad over its own seventh is written as a slash chord sooner than as a seventh chord upside down: D/C, not D7/C.
+            (_, true, 10 or 11) => 8,
+            _ => 22,
+        };
+    }
+
+    /// <summary>What it costs that tones crowd: three semitones in a row, or four tones within a major third.</summary>
+    public static int OfCrowding(ToneSet sounding)
+    {
+        for (int start = 0; start < PitchClass.Count; start++)
+        {
+            ToneSet from = sounding.From(start);
+            if (from.Has(0) && ((from.Has(1) && from.Has(2)) || new ToneSet(from.Bits & MajorThirdSpan).Count >= 4))
+            {
+                return Crowding;
+            }
+        }
+
+        return 0;
     }
 
     private static int Triad(ChordQuality quality) => quality.Triad switch
@@ -74,28 +97,32 @@ internal static class ReadingCosts
         ChordExtent.Eleventh => 22,
         ChordExtent.Thirteenth => quality.IsMinor ? 28 : 20,
         _ => 0,
-    } + (quality is { IsMinor: true, Seventh: SeventhKind.Major } ? 4 : 0);
+    } + (quality is { IsMinor: true, Seventh: SeventhKind.Major } ? 4 : 0)
+        + (quality is { Triad: TriadKind.Suspended2 or TriadKind.Suspended4, Seventh: SeventhKind.Major } ? 8 : 0)
+        + (quality is { Seventh: SeventhKind.Diminished, Extent: > ChordExtent.Seventh } ? 10 : 0);
 
-    private static int Altered(ChordDegree degree) => degree.Number switch
+    private static int Altered(ChordQuality quality, ChordDegree degree) => degree.Number switch
     {
-        5 => 14,
+        5 => quality.IsMinor ? 40 : 14,
         9 => 12,
         11 => 13,
-        _ => 22,
+        _ => quality.IsMinor ? 34 : 22,
     };
 
     private static int Added(ChordQuality quality, ChordDegree degree) => (degree.Number, degree.Alteration) switch
     {
         (9, 0) => 11,
-        (4, 0) => quality.Extent == ChordExtent.Triad ? 13 : 20,
+        (4, 0) => quality.Extent == ChordExtent.Triad ? 13 : 24,
         (_, 0) => 15,
         (11, _) => 22,
-        _ => 44,
+        (9, -1) => 34,
+        (9, 1) => 36,
+        _ => 48,
     };
 
     private static int Missing(ChordQuality quality, ChordDegree tone) => tone.Number switch
     {
-        5 => 3,
+        5 => quality.Triad is TriadKind.Suspended2 or TriadKind.Suspended4 ? 5 : 3,
         9 => quality.Altered.HasNumber(11) ? 8 : 2,
         11 => 0,
         3 => 12,

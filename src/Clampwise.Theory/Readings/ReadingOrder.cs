@@ -6,17 +6,18 @@ namespace Clampwise.Theory;
 internal static class ReadingOrder
 {
     /// <summary>The dearest name that still counts as one: beyond it a set is called a cluster.</summary>
-    private const int DearestCost = 70;
+    private const int DearestCost = 64;
 
     private static readonly ToneSet s_fifth = new(0b0000_1000_0001);
     private static readonly ToneSet s_fourth = new(0b0000_0010_0001);
 
-    public static SonorityKind Kind(HeardTones heard) => heard.FromBass.Count switch
+    /// <summary>What sort of thing sounds, the first name being known.</summary>
+    public static SonorityKind Kind(HeardTones heard, ReadingCandidate? first) => heard.FromBass.Count switch
     {
         0 => SonorityKind.Silence,
         1 => IsOnePitch(heard) ? SonorityKind.SingleNote : SonorityKind.Octaves,
         2 => heard.FromBass == s_fifth || heard.FromBass == s_fourth ? SonorityKind.PowerChord : SonorityKind.Interval,
-        _ => First(heard) is null ? SonorityKind.Cluster : SonorityKind.Chord,
+        _ => first is null ? SonorityKind.Cluster : SonorityKind.Chord,
     };
 
     /// <summary>The name that a guitarist would write, if there is one.</summary>
@@ -28,7 +29,7 @@ internal static class ReadingOrder
         ReadingCandidate[] candidates = ReadingTable.Candidates(heard.FromBass);
         foreach (ReadingCandidate candidate in candidates)
         {
-            if (candidate.Cost > candidates[0].Cost + ReadingCosts.MostAdjustment)
+            if (candidate.Cost > candidates[0].Cost + VoicingFrame.MostAdjustment)
             {
                 break;
             }
@@ -61,7 +62,8 @@ internal static class ReadingOrder
 
         PitchClass bass = heard.Bass;
         var all = pitches.ToArray();
-        return [.. costs.Where(pair => pair.Cost <= DearestCost).OrderBy(pair => pair.Cost).Select(pair => Read(pair.Candidate, bass, all))];
+        var names = costs.Where(pair => pair.Cost <= DearestCost).OrderBy(pair => pair.Cost).Select(pair => pair.Candidate);
+        return [.. names.Select(candidate => Read(candidate, bass, all))];
     }
 
     private static Reading Read(ReadingCandidate candidate, PitchClass bass, Pitch[] pitches) =>

@@ -29,25 +29,27 @@ internal static class ReadingTable
             }
         }
 
-        return [.. found.OrderBy(candidate => candidate.Cost).ThenBy(candidate => candidate.RootAboveBass).ThenBy(candidate => candidate.QualityIndex)];
+        return [.. found.OrderBy(name => name.Cost).ThenBy(name => name.RootAboveBass).ThenBy(name => name.QualityIndex)];
     }
 
     private static void AddReadings(List<ReadingCandidate> found, ToneSet fromBass, int root)
     {
         ToneSet whole = fromBass.From(root);
         int bass = (PitchClass.Count - root) % PitchClass.Count;
+        int crowding = ReadingCosts.OfCrowding(whole);
         ToneSet above = whole.Without(bass);
         for (int index = 0; index < ReadingVocabulary.Qualities.Length; index++)
         {
             ChordQuality quality = ReadingVocabulary.Qualities[index];
             ChordFit fit = ReadingVocabulary.Fits[index];
-            int cost = ReadingVocabulary.Costs[index];
+            int cost = ReadingVocabulary.Costs[index] + crowding;
             if (fit.Fits(whole))
             {
-                cost += ReadingCosts.OfMissing(quality, whole) + ReadingCosts.OfInversion(quality, ChordSpelling.Degree(quality, bass));
+                ChordDegree inBass = ChordSpelling.Degree(quality, bass);
+                cost += ReadingCosts.OfMissing(quality, whole) + ReadingCosts.OfInversion(quality, inBass, whole);
                 found.Add(new ReadingCandidate((byte)root, (byte)index, false, (short)cost));
             }
-            else if (root != 0 && above.Count >= 3 && !fit.All.Has(bass) && fit.Fits(above))
+            else if (root != 0 && (above.Count >= 3 || quality.Triad == TriadKind.Power) && !fit.All.Has(bass) && fit.Fits(above))
             {
                 cost += ReadingCosts.OfMissing(quality, above) + ReadingCosts.OfForeignBass(quality, bass);
                 found.Add(new ReadingCandidate((byte)root, (byte)index, true, (short)cost));

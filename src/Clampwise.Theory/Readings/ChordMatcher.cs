@@ -1,0 +1,40 @@
+namespace Clampwise.Theory;
+
+/// <summary>
+/// Tells, without allocation, whether pitches can rightly be called by one chord symbol: its bass lowest, every tone that it needs
+/// sounding (perfect fifths and the lower extensions may be missing), nothing foreign but the bass.
+/// </summary>
+public sealed class ChordMatcher
+{
+    private readonly ChordFit _fit;
+    private readonly PitchClass _bass;
+    private readonly int _rootAboveBass;
+    private readonly int _foreignBass;
+
+    /// <summary>A matcher for a symbol, whatever its spelling.</summary>
+    public ChordMatcher(ChordSymbol symbol)
+    {
+        Symbol = symbol;
+        _fit = ChordFit.Of(symbol.Quality);
+        _bass = symbol.BassClass;
+        _rootAboveBass = PitchClass.SemitonesUp(_bass, symbol.Root.Class);
+        int bassAboveRoot = PitchClass.SemitonesUp(symbol.Root.Class, _bass);
+        _foreignBass = _fit.All.Has(bassAboveRoot) ? -1 : bassAboveRoot;
+    }
+
+    /// <summary>The symbol.</summary>
+    public ChordSymbol Symbol { get; }
+
+    /// <summary>True if the pitches, in any order, can go by the symbol.</summary>
+    public bool Fits(ReadOnlySpan<Pitch> pitches)
+    {
+        var heard = HeardTones.Of(pitches);
+        if (heard.FromBass.Count < 2 || heard.Bass != _bass)
+        {
+            return false;
+        }
+
+        ToneSet tones = heard.FromBass.From(_rootAboveBass);
+        return _fit.Fits(_foreignBass < 0 ? tones : tones.Without(_foreignBass));
+    }
+}

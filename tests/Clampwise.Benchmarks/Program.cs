@@ -1,0 +1,3 @@
+using BenchmarkDotNet.Running;
+
+BenchmarkSwitcher.FromAssembly(typeof(Clampwise.Benchmarks.ReadingBenchmarks).Assembly).Run(args);

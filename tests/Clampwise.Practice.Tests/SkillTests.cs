@@ -1,0 +1,70 @@
+using Clampwise.Theory;
+
+namespace Clampwise.Practice.Tests;
+
+public class SkillTests
+{
+    // P = c + (1 - c) / (1 + e^(b - a)): at equal strength half of what luck leaves.
+    [Theory]
+    [InlineData(0, 0, 0, 0.5)]
+    [InlineData(1, 1, 0.5, 0.75)]
+    [InlineData(2, 0, 0, 0.88079708)]
+    [InlineData(-50, 0, 0.25, 0.25)]
+    public void The_chance_has_the_guess_as_its_floor(double rating, double difficulty, double guess, double chance) =>
+        Assert.Equal(chance, Skill.Chance(rating, difficulty, guess), 8);
+
+    [Fact]
+    public void Ratings_find_the_players_true_strength()
+    {
+        var random = new Random(8);
+        Skill skill = default;
+        for (int i = 0; i < 3000; i++)
+        {
+            double difficulty = (random.NextDouble() * 4) - 2;
+            double foreseen = Skill.Chance(skill.Rating, difficulty, 0.25);
+            skill = skill.After(random.NextDouble() < Skill.Chance(1.2, difficulty, 0.25), foreseen);
+        }
+
+        Assert.InRange(skill.Rating, 0.9, 1.5);
+    }
+
+    [Theory]
+    [InlineData("", ChordFamily.Major)]
+    [InlineData("m", ChordFamily.Minor)]
+    [InlineData("5", ChordFamily.Power)]
+    [InlineData("sus4", ChordFamily.Suspended)]
+    [InlineData("7sus4", ChordFamily.Suspended)]
+    [InlineData("add9", ChordFamily.Added)]
+    [InlineData("6", ChordFamily.Added)]
+    [InlineData("m6", ChordFamily.Added)]
+    [InlineData("7", ChordFamily.Dominant)]
+    [InlineData("9", ChordFamily.Dominant)]
+    [InlineData("m7", ChordFamily.MinorSeventh)]
+    [InlineData("maj7", ChordFamily.MajorSeventh)]
+    [InlineData("m(maj7)", ChordFamily.MajorSeventh)]
+    [InlineData("m7b5", ChordFamily.Diminished)]
+    [InlineData("dim7", ChordFamily.Diminished)]
+    [InlineData("aug", ChordFamily.Augmented)]
+    public void Families(string quality, ChordFamily family) => Assert.Equal(family, ChordFamilies.Of(ChordQuality.Parse(quality).Value));
+
+    [Fact]
+    public void Difficulty_rises_with_the_direction_and_the_neighbours_and_knowing_a_sibling_helps()
+    {
+        PracticeItem seen = Examples.Item(Examples.Lantern, 5, Direction.SeeShapeSayShapeName);
+        PracticeItem heard = Examples.Item(Examples.Lantern, 5, Direction.HearSayName);
+        Assert.True(ItemDifficulty.Of(heard) > ItemDifficulty.Of(seen));
+        double before = Prediction.Known(heard, Examples.Nothing, Examples.Today);
+        double after = Prediction.Known(heard, Examples.Remembered([Examples.Attempt(seen, Grade.Steady, 1)]), Examples.Today);
+        Assert.InRange(after - before, 0.05, 0.25);
+    }
+
+    [Fact]
+    public void New_items_come_as_the_load_allows()
+    {
+        int Allowed(int today, int later) => NewItems.Allowance(60, [today, later, later, later, later, later, later]);
+        Assert.Equal(20, Allowed(0, 0));
+        Assert.Equal(0, Allowed(60, 10));
+        Assert.Equal(0, Allowed(10, 70));
+        Assert.InRange(Allowed(50, 20), 1, 10);
+    }
+}
