@@ -21,6 +21,9 @@ public sealed record DataFolder(string Root)
     /// <summary>Held open for as long as a process may write.</summary>
     public string LockFile => Path.Combine(Root, "lock");
 
+    /// <summary>The session that was left, to take it up again.</summary>
+    public string Session => Path.Combine(Root, "session.json");
+
     /// <summary>Drills of the player's own.</summary>
     public string Drills => Path.Combine(Root, "drills");
 

@@ -7,7 +7,8 @@ namespace Clampwise.Storage;
 internal static class Disk
 {
     /// <summary>True for what a file system does to a program that did nothing wrong.</summary>
-    public static bool IsExpected(Exception exception) => exception is IOException or UnauthorizedAccessException;
+    // A file size limit (EFBIG) comes as ArgumentOutOfRangeException, a full disk (ENOSPC) as IOException.
+    public static bool IsExpected(Exception exception) => exception is IOException or UnauthorizedAccessException or ArgumentOutOfRangeException;
 
     /// <summary>The text of a file in UTF-8.</summary>
     public static Result<string> ReadText(string path)

@@ -101,5 +101,15 @@ internal static class StorageWords
 
     public static Fault NothingToBackUp { get; } = new("nothing has been practised yet, so there is nothing to back up");
 
+    public static Fault NoJournal(string folder) => new($"there is no journal in {folder}: give the data folder of the other machine, or a copy of it");
+
+    public static string DatabaseDiffers(int missing, int other, int more) =>
+        $"The database differs from the journal: {missing} missing, {other} different, {more} too many. Make it anew with 'clampwise data rebuild'.";
+
+    public static string BackupDamaged(string name, int read, int expected) => $"The backup {name} is damaged: {read} of {expected} entries can be read.";
+
+    public static Fault NoBackup(string? name, IReadOnlyCollection<string> there) => new(
+        name is null ? "there is no backup that can be read" : $"there is no backup '{name}': {(there.Count == 0 ? "none was made yet" : "there are " + string.Join(", ", there))}");
+
     private static string Count(long number, string one, string? many = null) => number == 1 ? $"1 {one}" : $"{number} {many ?? one + "s"}";
 }

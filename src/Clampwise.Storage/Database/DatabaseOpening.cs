@@ -50,27 +50,22 @@ internal sealed class DatabaseOpening(DataFolder folder, Journal journal, KeptAs
                 return null;
             }
 
-            return database.FileSchema == EntryDatabase.Schema ? BringUp(database) : RebuildInstead(database);
+            return database.FileSchema == EntryDatabase.Schema && journal.Holds(database.Mark) ? BringUp(database) : Rebuild(database);
         }
         // A damaged file makes LiteDB throw nearly anything; none of it is a loss, as the journal has it all.
         catch (Exception exception)
         {
-            Close(database);
+            DatabaseRebuild.Close(database);
             return PutAside(exception.Message);
         }
     }
 
     private EntryDatabase? BringUp(EntryDatabase database)
     {
-        if (!journal.Holds(database.Mark))
-        {
-            return Reconcile(database);
-        }
-
         List<LogEntry> missing = [.. journal.Read(database.Mark, new EntryReader()).Where(record => record.Entry.IsGood).Select(record => record.Entry.Value)];
         if (missing.Count > StoreOpening.FewEntries)
         {
-            return RebuildInstead(database);
+            return Rebuild(database);
         }
 
         if (missing.Count > 0)
@@ -79,32 +74,6 @@ internal sealed class DatabaseOpening(DataFolder folder, Journal journal, KeptAs
         }
 
         return database;
-    }
-
-    private EntryDatabase? Reconcile(EntryDatabase database)
-    {
-        HashSet<EntryId> inJournal = [.. journal.Read(JournalMark.Start, new EntryReader()).Where(record => record.Entry.IsGood).Select(record => record.Entry.Value.Id)];
-        using var lines = new MemoryStream();
-        int count = 0;
-        foreach (LogEntry entry in database.All().Where(entry => !inJournal.Contains(entry.Id)))
-        {
-            lines.Write(JournalLine.Encode(entry));
-            count++;
-        }
-
-        if (count > 0)
-        {
-            LostSomething = true;
-            notices.Add(journal.Append(lines.ToArray()) is { } fault ? fault.Message : StorageWords.SavedFromDatabase(count));
-        }
-
-        return RebuildInstead(database);
-    }
-
-    private EntryDatabase? RebuildInstead(EntryDatabase database)
-    {
-        Close(database);
-        return Rebuild();
     }
 
     private EntryDatabase? PutAside(string why)
@@ -116,26 +85,17 @@ internal sealed class DatabaseOpening(DataFolder folder, Journal journal, KeptAs
         return Rebuild();
     }
 
-    private EntryDatabase? Rebuild()
+    private EntryDatabase? Rebuild(EntryDatabase? old = null)
     {
-        if (DatabaseRebuild.Run(folder, journal, notices).TryGet(out EntryDatabase? database, out Fault? fault))
+        var rebuild = new DatabaseRebuild(folder, journal, notices);
+        Result<EntryDatabase> rebuilt = rebuild.Run(old);
+        LostSomething |= rebuild.FoundDamage;
+        if (rebuilt.TryGet(out EntryDatabase? database, out Fault? fault))
         {
             return database;
         }
 
         notices.Add(StorageWords.DatabaseUnusable(fault.Message));
         return null;
-    }
-
-    private static void Close(EntryDatabase? database)
-    {
-        try
-        {
-            database?.Dispose();
-        }
-        catch (Exception)
-        {
-            // It is given up anyway.
-        }
     }
 }

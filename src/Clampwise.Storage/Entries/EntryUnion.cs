@@ -13,6 +13,9 @@ internal static class EntryUnion
         ? entry.At < there.At
         : JournalLine.Json(entry).AsSpan().SequenceCompareTo(JournalLine.Json(there)) < 0;
 
+    /// <summary>True if two entries are not written the same.</summary>
+    public static bool Differ(LogEntry one, LogEntry other) => !JournalLine.Json(one).AsSpan().SequenceEqual(JournalLine.Json(other));
+
     /// <summary>Each id once.</summary>
     public static Dictionary<EntryId, LogEntry> Of(IEnumerable<LogEntry> entries)
     {

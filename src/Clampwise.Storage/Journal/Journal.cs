@@ -129,6 +129,18 @@ internal sealed class Journal : IDisposable
         }
     }
 
+    /// <summary>Reads all of it: the entries, each once, and the lines that are damaged.</summary>
+    public LogReadout ReadAll()
+    {
+        if (End == JournalMark.Start)
+        {
+            return new LogReadout([], []);
+        }
+
+        using FileStream stream = OpenShared(_path);
+        return LogReadout.Of(new PartStream(stream, End.Bytes), Path.GetFileName(_path), mayLackCrc: false);
+    }
+
     /// <summary>Reads the lines of a stream; empty ones are passed over.</summary>
     public static IEnumerable<JournalRecord> ReadLines(Stream stream, EntryReader reader, bool mayLackCrc = false)
     {

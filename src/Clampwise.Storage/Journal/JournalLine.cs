@@ -37,6 +37,18 @@ internal static class JournalLine
         return line;
     }
 
+    /// <summary>The lines of some entries, one after another.</summary>
+    public static byte[] EncodeAll(IReadOnlyCollection<LogEntry> entries)
+    {
+        using var lines = new MemoryStream();
+        foreach (LogEntry entry in entries)
+        {
+            lines.Write(Encode(entry));
+        }
+
+        return lines.ToArray();
+    }
+
     /// <summary>An entry as a JSON object without a checksum.</summary>
     public static byte[] Json(LogEntry entry)
     {

@@ -3,23 +3,30 @@ using Clampwise.Theory;
 
 namespace Clampwise.Storage;
 
-/// <summary>Makes the database anew from the journal, beside the old one, and puts it in its place when it is whole.</summary>
-internal static class DatabaseRebuild
+/// <summary>
+/// Makes the database anew from the journal, beside the old one, and puts it in its place when it is whole. Entries that only the old
+/// one has, because the journal was damaged or replaced, go back into the journal first.
+/// </summary>
+internal sealed class DatabaseRebuild(DataFolder folder, Journal journal, List<string> notices)
 {
-    /// <summary>Rebuilds; the old file must be closed.</summary>
-    public static Result<EntryDatabase> Run(DataFolder folder, Journal journal, List<string> notices)
+    /// <summary>True if the journal had damaged lines, or lacked entries.</summary>
+    public bool FoundDamage { get; private set; }
+
+    /// <summary>Rebuilds.</summary>
+    /// <param name="old">The old database if it can be read; it is closed here.</param>
+    public Result<EntryDatabase> Run(EntryDatabase? old)
     {
         string beside = Path.Combine(folder.Root, "rebuild.db");
         try
         {
-            Delete(beside);
-            var bad = new List<JournalRecord>();
-            Dictionary<EntryId, LogEntry> entries = EntryUnion.Of(Good(journal, bad));
-            if (bad.Count > 0)
+            Dictionary<EntryId, LogEntry> entries = ReadJournal(out bool isSound);
+            if (old is not null && (!isSound || !journal.Holds(old.Mark)) && Rescue(old, entries) is { } fault)
             {
-                notices.Add(StorageWords.JournalHasBadLines(bad.Count, bad[0].Line));
+                return fault;
             }
 
+            Close(old);
+            Delete(beside);
             using (EntryDatabase database = EntryDatabase.Open(beside))
             {
                 database.Fill(entries.Values, journal.End);
@@ -29,50 +36,72 @@ internal static class DatabaseRebuild
             File.Move(beside, folder.Database);
             return EntryDatabase.Open(folder.Database);
         }
+        // A full disk, or whatever LiteDB throws: the journal has it all.
         catch (Exception exception)
         {
+            Close(old);
+            Delete(beside);
             return StorageWords.CannotWrite(folder.Database, exception.Message);
         }
     }
 
-    /// <summary>Closes a database that failed, and sees to it that it is rebuilt at the next start.</summary>
-    public static void GiveUp(EntryDatabase database, DataFolder folder)
+    /// <summary>Closes a database, also one that fails at it: it is given up anyway.</summary>
+    public static void Close(EntryDatabase? database)
     {
         try
         {
-            database.Dispose();
+            database?.Dispose();
         }
         catch (Exception)
         {
-            // It has failed before; what matters is that its files go.
         }
-
-        Delete(folder.Database);
     }
 
     /// <summary>Deletes a database and the log of its own that it keeps beside it.</summary>
     public static void Delete(string path)
     {
         Disk.TryDelete(path);
-        Disk.TryDelete(LogOf(path));
+        Disk.TryDelete(Path.Combine(Path.GetDirectoryName(path)!, Path.GetFileNameWithoutExtension(path) + "-log" + Path.GetExtension(path)));
     }
 
-    /// <summary>Where LiteDB keeps what is not yet in its main file.</summary>
-    public static string LogOf(string path) =>
-        Path.Combine(Path.GetDirectoryName(path)!, Path.GetFileNameWithoutExtension(path) + "-log" + Path.GetExtension(path));
-
-    private static IEnumerable<LogEntry> Good(Journal journal, List<JournalRecord> bad)
+    private Dictionary<EntryId, LogEntry> ReadJournal(out bool isSound)
     {
-        foreach (JournalRecord record in journal.Read(JournalMark.Start, new EntryReader()))
+        LogReadout readout = journal.ReadAll();
+        isSound = readout.Faults.IsEmpty;
+        if (!isSound)
         {
-            if (record.Entry.IsGood)
-            {
-                yield return record.Entry.Value;
-            }
-            else
-            {
-                bad.Add(record);
-            }
+            FoundDamage = true;
+            notices.Add(StorageWords.JournalHasBadLines(readout.Faults.Length, readout.Faults[0].Line));
         }
+
+        return readout.Entries.ToDictionary(entry => entry.Id);
+    }
+
+    private Fault? Rescue(EntryDatabase old, Dictionary<EntryId, LogEntry> entries)
+    {
+        List<LogEntry> lost = [];
+        try
+        {
+            lost.AddRange(old.All().Where(entry => !entries.ContainsKey(entry.Id)));
+        }
+        catch (Exception exception)
+        {
+            notices.Add(StorageWords.DatabaseGivenUp(exception.Message));
+        }
+
+        if (lost.Count == 0)
+        {
+            return null;
+        }
+
+        FoundDamage = true;
+        if (journal.Append(JournalLine.EncodeAll(lost)) is { } fault)
+        {
+            return fault;
+        }
+
+        notices.Add(StorageWords.SavedFromDatabase(lost.Count));
+        lost.ForEach(entry => entries[entry.Id] = entry);
+        return null;
     }
 }

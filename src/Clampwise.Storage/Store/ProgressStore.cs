@@ -71,6 +71,17 @@ public sealed class ProgressStore : IAttemptLog, IDisposable
         }
     }
 
+    /// <summary>The entries of some ids, as far as they are there: quick however long the log is.</summary>
+    public IReadOnlyList<LogEntry> Find(IEnumerable<EntryId> ids)
+    {
+        HashSet<EntryId> wanted = [.. ids];
+        lock (_gate)
+        {
+            return Read(database => wanted.Select(database.Find).OfType<LogEntry>().ToList())
+                ?? [.. EntryUnion.Of(ReadJournal(JournalMark.Start).Where(entry => wanted.Contains(entry.Id))).Values];
+        }
+    }
+
     /// <summary>
     /// The memory state of the whole log, the same as <see cref="MemoryState.Rebuild"/> makes of <see cref="ReadAll"/>, but from a
     /// kept state and what was answered since where that can be.
@@ -156,8 +167,31 @@ public sealed class ProgressStore : IAttemptLog, IDisposable
         }
     }
 
+    /// <summary>All of the journal, sound or not.</summary>
+    internal LogReadout ReadJournalWhole()
+    {
+        lock (_gate)
+        {
+            return _journal.ReadAll();
+        }
+    }
+
+    /// <summary>All of the database; null if none is open.</summary>
+    internal Result<ImmutableArray<LogEntry>>? ReadDatabase()
+    {
+        lock (_gate)
+        {
+            if (_database is null)
+            {
+                return null;
+            }
+
+            return Read(database => database.All().ToList()) is { } all ? (Result<ImmutableArray<LogEntry>>)all.ToImmutableArray() : new Fault(_notices[^1]);
+        }
+    }
+
     /// <summary>Makes a backup now.</summary>
-    internal Result<Backup> BackUp(Backups backups)
+    public Result<Backup> BackUp(Backups backups)
     {
         lock (_gate)
         {
@@ -209,13 +243,7 @@ public sealed class ProgressStore : IAttemptLog, IDisposable
 
     private Fault? WriteJournal(IReadOnlyCollection<LogEntry> entries)
     {
-        using var lines = new MemoryStream();
-        foreach (LogEntry entry in entries)
-        {
-            lines.Write(JournalLine.Encode(entry));
-        }
-
-        if (_journal.Append(lines.GetBuffer().AsSpan(0, (int)lines.Length)) is { } fault)
+        if (_journal.Append(JournalLine.EncodeAll(entries)) is { } fault)
         {
             return fault;
         }
@@ -226,9 +254,9 @@ public sealed class ProgressStore : IAttemptLog, IDisposable
 
     private Fault? RebuildNow()
     {
-        _database?.Dispose();
+        EntryDatabase? old = _database;
         _database = null;
-        if (!DatabaseRebuild.Run(Folder, _journal, _notices).TryGet(out EntryDatabase? rebuilt, out Fault? fault))
+        if (!new DatabaseRebuild(Folder, _journal, _notices).Run(old).TryGet(out EntryDatabase? rebuilt, out Fault? fault))
         {
             return fault;
         }
@@ -277,7 +305,8 @@ public sealed class ProgressStore : IAttemptLog, IDisposable
         catch (Exception exception)
         {
             _notices.Add(StorageWords.DatabaseGivenUp(exception.Message));
-            DatabaseRebuild.GiveUp(_database, Folder);
+            DatabaseRebuild.Close(_database);
+            DatabaseRebuild.Delete(Folder.Database);
             _database = null;
             return default;
         }

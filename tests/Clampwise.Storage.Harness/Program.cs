@@ -1,0 +1,24 @@
+using Clampwise.Practice;
+using Clampwise.Storage;
+using Clampwise.Storage.Harness;
+using Clampwise.Theory;
+
+// Practises in a process of its own, so that a test can kill it or take its disk away. Prints a line for each thing that has happened:
+// 'open', then 'kept N' for each answer that the store says is safe, or 'fault ...'.
+if (args is not [var folder, var first, var count])
+{
+    Console.Error.WriteLine("expected: FOLDER FIRST COUNT");
+    return 2;
+}
+
+using ProgressStore store = ProgressStore.Open(new DataFolder(folder), TimeProvider.System).Value;
+store.LoadMemory(FsrsSettings.Usual);
+Console.WriteLine("open");
+int start = int.Parse(first);
+for (int number = start; number < start + int.Parse(count); number++)
+{
+    Fault? fault = store.Append(Answers.Of(number));
+    Console.WriteLine(fault is null ? $"kept {number}" : $"fault {fault.Message}");
+}
+
+return 0;
