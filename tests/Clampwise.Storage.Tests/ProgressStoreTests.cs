@@ -114,7 +114,7 @@ public sealed class ProgressStoreTests : IDisposable
     [Fact]
     public void What_reaches_back_into_a_kept_memory_is_taken_into_account()
     {
-        var other = new FsrsSettings(CountsSameDay: false);
+        var other = new FsrsSettings(countsSameDay: false);
         Attempt[] attempts = [.. Enumerable.Range(0, 40).Select(number => Some.Attempt(number))];
         LogEntry[] reachingBack =
         [

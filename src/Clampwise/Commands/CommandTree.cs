@@ -40,7 +40,11 @@ internal static class CommandTree
         root.Add(SetupCommand.Build(around));
         root.Add(PlayCommand.Build(around));
         root.Add(RenderCommand.Build(around));
+        root.Add(FindCommand.Build(around));
         root.Add(DrillsCommand.Build(around, data));
+        root.Add(ProgressCommands.BuildWeak(around, data));
+        root.Add(ProgressCommands.BuildProgress(around, data));
+        root.Add(DataCommand.Build(around, data));
         root.SetAction(parsed => around.IsTerminal ? OpenCommand.Run(around, parsed.GetValue(data), parsed.GetValue(minutes)) : ShowHelp(root, around));
         return root;
     }

@@ -25,6 +25,11 @@ internal static class JsonLines
 [JsonSerializable(typeof(NamedVoicingRow))]
 [JsonSerializable(typeof(BadLineRow))]
 [JsonSerializable(typeof(SetupRow))]
+[JsonSerializable(typeof(FoundRow))]
+[JsonSerializable(typeof(WeakRow))]
+[JsonSerializable(typeof(WeekRow))]
+[JsonSerializable(typeof(GroupRow))]
+[JsonSerializable(typeof(DueRow))]
 [JsonSerializable(typeof(ExplainedRow))]
 [JsonSerializable(typeof(DrillRow))]
 internal sealed partial class JsonContext : JsonSerializerContext;

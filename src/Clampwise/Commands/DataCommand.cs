@@ -1,0 +1,147 @@
+using System.CommandLine;
+using Clampwise.Practice;
+using Clampwise.Storage;
+using Clampwise.Theory;
+
+namespace Clampwise.Commands;
+
+/// <summary><c>clampwise data ...</c>: care for the data: check, backup, restore, export, import, merge, rebuild.</summary>
+internal static class DataCommand
+{
+    public static Command Build(Surroundings around, Option<string?> data)
+    {
+        var command = new Command("data", "Check, back up, restore, export, import, merge or rebuild your data.");
+        command.Add(Simple(around, data, "check", "Go through journal, database and backups, and say what is wrong.", Check));
+        command.Add(Simple(around, data, "backup", "Make the backup of the day.", BackUp));
+        command.Add(Simple(around, data, "rebuild", "Make the database anew from the journal.", Rebuild));
+        command.Add(Restore(around, data));
+        command.Add(Export(around, data));
+        command.Add(Import(around, data));
+        command.Add(Merge(around, data));
+        return command;
+    }
+
+    private static Command Simple(Surroundings around, Option<string?> data, string name, string words, Func<Surroundings, ProgressStore, int> run)
+    {
+        var command = new Command(name, words);
+        command.SetAction(parsed => WithStore(around, parsed.GetValue(data), store => run(around, store)));
+        return command;
+    }
+
+    private static Command Restore(Surroundings around, Option<string?> data)
+    {
+        var name = new Argument<string?>("name") { Description = "The backup; the newest good one unless given.", Arity = ArgumentArity.ZeroOrOne };
+        var command = new Command("restore", "Add what a backup holds and the data lack; nothing answered since is lost.") { name };
+        command.SetAction(parsed => WithStore(around, parsed.GetValue(data), store =>
+            DataRestore.Find(new Backups(store.Folder, around.Time), parsed.GetValue(name))
+                .Then(backup => DataRestore.Run(store, backup))
+                .TryGet(out ImportReport? report, out Fault? fault) ? Report(around, report) : around.Refuse(fault)));
+        return command;
+    }
+
+    private static Command Export(Surroundings around, Option<string?> data)
+    {
+        var file = new Argument<string?>("file") { Description = "The file to write; standard output unless given.", Arity = ArgumentArity.ZeroOrOne };
+        var csv = new Option<bool>("--csv") { Description = "A table for spreadsheets instead of JSON lines." };
+        var command = new Command("export", "Write all entries as JSON lines, or as a table for spreadsheets.") { file, csv };
+        command.SetAction(parsed => WithStore(around, parsed.GetValue(data), store =>
+        {
+            Action<IEnumerable<LogEntry>, Stream> form = parsed.GetValue(csv) ? LogExport.WriteCsv : LogExport.WriteJsonLines;
+            if (parsed.GetValue(file) is { } path)
+            {
+                return LogExport.WriteFile(store.ReadAll(), path, form) is { } fault ? around.Refuse(fault) : ExitCode.Good;
+            }
+
+            using var bytes = new MemoryStream();
+            form(store.ReadAll(), bytes);
+            around.Out.Write(System.Text.Encoding.UTF8.GetString(bytes.ToArray()));
+            return ExitCode.Good;
+        }));
+        return command;
+    }
+
+    private static Command Import(Surroundings around, Option<string?> data)
+    {
+        var file = new Argument<string>("file") { Description = "JSON lines: an export, a backup or a journal." };
+        var command = new Command("import", "Take over the entries of a file; those that are there already count once.") { file };
+        command.SetAction(parsed => WithStore(around, parsed.GetValue(data), store =>
+            LogImport.File(store, parsed.GetRequiredValue(file)).TryGet(out ImportReport? report, out Fault? fault) ? Report(around, report) : around.Refuse(fault)));
+        return command;
+    }
+
+    private static Command Merge(Surroundings around, Option<string?> data)
+    {
+        var folder = new Argument<string>("folder") { Description = "The data folder of another machine, or a copy of it; it is only read." };
+        var command = new Command("merge", "Take over everything answered on another machine; in any order the same result.") { folder };
+        command.SetAction(parsed => WithStore(around, parsed.GetValue(data), store =>
+            LogImport.Folder(store, new DataFolder(Path.GetFullPath(parsed.GetRequiredValue(folder)))).TryGet(out ImportReport? report, out Fault? fault)
+                ? Report(around, report)
+                : around.Refuse(fault)));
+        return command;
+    }
+
+    /// <summary>Opens the store for one command; its notices go to standard error.</summary>
+    internal static int WithStore(Surroundings around, string? dataFolder, Func<ProgressStore, int> run)
+    {
+        Result<ProgressStore> opened = DataFolder.Find(dataFolder, around.Variable).Then(folder => ProgressStore.Open(folder, around.Time));
+        if (!opened.TryGet(out ProgressStore? store, out Fault? fault))
+        {
+            return around.Refuse(fault);
+        }
+
+        using (store)
+        {
+            foreach (string notice in store.Notices)
+            {
+                around.Error.WriteLine($"clampwise: {notice}");
+            }
+
+            return run(store);
+        }
+    }
+
+    private static int Check(Surroundings around, ProgressStore store)
+    {
+        CheckReport report = DataCheck.Run(store, new Backups(store.Folder, around.Time));
+        around.Out.WriteLine($"{report.JournalEntries} entries in the journal, {report.DatabaseEntries?.ToString() ?? "unknown"} in the database, {report.GoodBackups} good backups");
+        foreach (string problem in report.Problems)
+        {
+            around.Out.WriteLine(problem);
+        }
+
+        return report.IsGood ? ExitCode.Good : ExitCode.Trouble;
+    }
+
+    private static int BackUp(Surroundings around, ProgressStore store)
+    {
+        if (!store.BackUp(new Backups(store.Folder, around.Time)).TryGet(out Backup? backup, out Fault? fault))
+        {
+            return around.Refuse(fault);
+        }
+
+        around.Out.WriteLine($"{backup.Name}: {backup.Count} entries");
+        return ExitCode.Good;
+    }
+
+    private static int Rebuild(Surroundings around, ProgressStore store)
+    {
+        if (!store.Rebuild().TryGet(out int count, out Fault? fault))
+        {
+            return around.Refuse(fault);
+        }
+
+        around.Out.WriteLine($"{count} entries in the database");
+        return ExitCode.Good;
+    }
+
+    private static int Report(Surroundings around, ImportReport report)
+    {
+        around.Out.WriteLine($"{report.Read} entries read, {report.Added} of them new");
+        foreach (FileFault fault in report.Faults)
+        {
+            around.Error.WriteLine($"clampwise: {fault}");
+        }
+
+        return report.Faults.IsEmpty ? ExitCode.Good : ExitCode.BadInput;
+    }
+}

@@ -1,0 +1,109 @@
+using System.CommandLine;
+using Clampwise.Practice;
+using Clampwise.Storage;
+
+namespace Clampwise.Commands;
+
+/// <summary><c>clampwise weak</c> and <c>clampwise progress</c>: what needs work and why, and how practice has gone.</summary>
+internal static class ProgressCommands
+{
+    public static Command BuildWeak(Surroundings around, Option<string?> data)
+    {
+        Option<bool> json = SharedOptions.Json();
+        var command = new Command("weak", "List the weak shapes, each with its reasons.") { json };
+        command.SetAction(parsed => DataCommand.WithStore(around, parsed.GetValue(data), store => PrintWeak(around, store, parsed.GetValue(json))));
+        return command;
+    }
+
+    public static Command BuildProgress(Surroundings around, Option<string?> data)
+    {
+        Option<bool> json = SharedOptions.Json();
+        var command = new Command("progress", "Recall by week, time practised, what is coming due, and what is taken for what.") { json };
+        command.SetAction(parsed => DataCommand.WithStore(around, parsed.GetValue(data), store => PrintProgress(around, store, parsed.GetValue(json))));
+        return command;
+    }
+
+    private static int PrintWeak(Surroundings around, ProgressStore store, bool asJson)
+    {
+        var repertoire = Repertoire.Of(DrillLibrary.Load(store.Folder).Drills);
+        foreach (WeakShape weak in WeakShapes.Find(repertoire.Items, store.LoadMemory(FsrsSettings.Usual), Today(around), repertoire))
+        {
+            Fretboard.Voicing voicing = weak.Item.Subject.Voicing;
+            if (asJson)
+            {
+                JsonLines.Print(around.Out, new WeakRow(voicing.Setup.ToString(), voicing.Fretting.ToString(), voicing.ShapeName, voicing.SoundingName, weak.Item.Key.Direction.Code(), Math.Round(weak.Weight, 3), [.. weak.Reasons]));
+            }
+            else
+            {
+                around.Out.WriteLine($"{voicing.ShapeName,-10} {voicing.Fretting.ToHomeText(voicing.Setup),-20} {voicing.Setup}: {string.Join("; ", weak.Reasons)}");
+            }
+        }
+
+        return ExitCode.Good;
+    }
+
+    private static int PrintProgress(Surroundings around, ProgressStore store, bool asJson)
+    {
+        ProgressReport report = ProgressReport.Of(store.ReadAll(), store.LoadMemory(FsrsSettings.Usual), Today(around));
+        if (asJson)
+        {
+            PrintJson(around.Out, report);
+            return ExitCode.Good;
+        }
+
+        if (report.Days.IsEmpty)
+        {
+            around.Out.WriteLine("Nothing practised yet: open the program and press Enter.");
+            return ExitCode.Good;
+        }
+
+        foreach (string line in ProgressText.Lines(report))
+        {
+            around.Out.WriteLine(line);
+        }
+
+        return ExitCode.Good;
+    }
+
+    private static void PrintJson(TextWriter to, ProgressReport report)
+    {
+        foreach (WeekFigures week in report.Weeks)
+        {
+            JsonLines.Print(to, new WeekRow("week", week.Monday.ToString(), week.Days, Math.Round(week.Practised.TotalMinutes, 1), week.Asked, week.Right, week.Recall, week.Foreseen));
+        }
+
+        foreach (GroupFigures group in report.BySetup)
+        {
+            JsonLines.Print(to, GroupRow.Of("setup", group));
+        }
+
+        foreach (GroupFigures group in report.ByDirection)
+        {
+            JsonLines.Print(to, GroupRow.Of("direction", group));
+        }
+
+        foreach (DueDay day in report.Due)
+        {
+            JsonLines.Print(to, new DueRow("due", day.Day.ToString(), day.Count));
+        }
+    }
+
+    private static PracticeDay Today(Surroundings around) =>
+        new PracticeCalendar(around.Time.LocalTimeZone, PracticeCalendar.UsualDayStart).DayOf(around.Time.GetUtcNow());
+}
+
+/// <summary>A weak shape as printed by <c>weak --json</c>.</summary>
+internal sealed record WeakRow(string Setup, string Fretting, string ShapeName, string SoundingName, string Direction, double Weight, string[] Reasons);
+
+/// <summary>A week as printed by <c>progress --json</c>.</summary>
+internal sealed record WeekRow(string Kind, string Monday, int Days, double Minutes, int Asked, int Right, double? Recall, double? Foreseen);
+
+/// <summary>What falls due on a day as printed by <c>progress --json</c>.</summary>
+internal sealed record DueRow(string Kind, string Day, int Count);
+
+/// <summary>A setup or a direction as printed by <c>progress --json</c>.</summary>
+internal sealed record GroupRow(string Kind, string Name, int Asked, int Right, int Items, int Due, double RecallNow, double? UsualSeconds)
+{
+    public static GroupRow Of(string kind, GroupFigures group) => new(
+        kind, group.Name, group.Asked, group.Right, group.Items, group.Due, Math.Round(group.RecallNow, 3), group.UsualTime is { } usual ? Math.Round(usual.TotalSeconds, 1) : null);
+}
