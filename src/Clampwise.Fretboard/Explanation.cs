@@ -16,7 +16,8 @@ public sealed class Explanation
     public Fingering? Fingering => _fingering.IsGood ? _fingering.Value : null;
 
     /// <summary>Explains a voicing for a hand on a neck.</summary>
-    public static Explanation Of(Voicing voicing, Hand? hand = null, Neck? neck = null) => new(voicing, Fretboard.Fingering.Of(voicing, hand, neck));
+    public static Explanation Of(Voicing voicing, Hand? hand = null, Neck? neck = null) =>
+        new(voicing, Fretboard.Fingering.Of(voicing, hand, neck));
 
     /// <summary>The explanation, one line a fact.</summary>
     public IEnumerable<string> Lines => [.. Names(), .. VoicingWords.Lines(Voicing, Fingering), .. Fingers()];
@@ -24,8 +25,9 @@ public sealed class Explanation
     private IEnumerable<string> Names()
     {
         yield return $"{Voicing.Fretting} in {Voicing.Setup}";
+        string shape = $"{Voicing.ShapeName}, {Voicing.Fretting.ToHomeText(Voicing.Setup)}";
         yield return Voicing.Setup.Home is { } home
-            ? $"sounds {Voicing.SoundingName}; counted from the clamp at {home.Fret} it is {Voicing.ShapeName}, {Voicing.Fretting.ToHomeText(Voicing.Setup)}"
+            ? $"sounds {Voicing.SoundingName}; counted from the clamp at {home.Fret} it is {shape}"
             : $"sounds {Voicing.SoundingName}";
         string[] others = [.. Voicing.Sounding.Readings.Skip(1).Select(reading => reading.Symbol.ToString())];
         if (others.Length > 0)
@@ -48,6 +50,7 @@ public sealed class Explanation
         }
 
         yield return $"fingers: {fingering}";
-        yield return $"reach {fingering.ReachMillimetres:0} mm, difficulty {fingering.Difficulty:0.0}: {string.Join(", ", fingering.Prices.Select(price => price.Words))}";
+        string why = string.Join(", ", fingering.Prices.Select(price => price.Words));
+        yield return $"reach {fingering.ReachMillimetres:0} mm, difficulty {fingering.Difficulty:0.0}: {why}";
     }
 }

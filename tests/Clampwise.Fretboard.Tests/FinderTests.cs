@@ -22,7 +22,8 @@ public class FinderTests
     [InlineData("A7", "x02020")]
     public void Open_shapes_are_among_the_best(string name, string fretting)
     {
-        FindResult result = s_standard.Find(new VoicingQuery { SoundingName = ChordSymbol.Parse(name).Value, MinStrings = 4, Limit = 5 }).Value;
+        var query = new VoicingQuery { SoundingName = ChordSymbol.Parse(name).Value, MinStrings = 4, Limit = 5 };
+        FindResult result = s_standard.Find(query).Value;
         Assert.Contains(fretting, result.Voicings.Select(found => found.Voicing.Fretting.ToString()));
     }
 
@@ -38,7 +39,8 @@ public class FinderTests
     [Fact]
     public void Each_weight_is_said_and_they_add_up()
     {
-        FoundVoicing found = s_clamped.Find(new VoicingQuery { SoundingName = ChordSymbol.Parse("E5").Value, MinStrings = 6, Limit = 1 }).Value.Voicings[0];
+        var query = new VoicingQuery { SoundingName = ChordSymbol.Parse("E5").Value, MinStrings = 6, Limit = 1 };
+        FoundVoicing found = s_clamped.Find(query).Value.Voicings[0];
         Assert.Equal("000400", found.Voicing.Fretting.ToString());
         Assert.Equal("one finger, five strings ring, four pairs of them in unison or octaves, root in the bass", found.Summary);
         Assert.Equal(
@@ -134,6 +136,7 @@ public class FinderTests
     public void Degrees_refuse(string text, string words) => Assert.Equal(words, DegreesWanted.Parse(text).Fault.ToString());
 
     private static Gen<(Setup Setup, FrettingSpace Space, VoicingQuery Query)> SmallQueries =>
-        Gens.Setups.Where(setup => setup.StringCount <= 5).SelectMany(setup => Gen.Select(Gen.Int[2, 5], Gen.Int[2, 4]).SelectMany((maxFret, span) =>
-            NaiveQuery.Queries(setup, maxFret).Select(query => (setup, FrettingSpace.Create(maxFret, span).Value, query))));
+        Gens.Setups.Where(setup => setup.StringCount <= 5).SelectMany(setup =>
+            Gen.Select(Gen.Int[2, 5], Gen.Int[2, 4]).SelectMany((maxFret, span) =>
+                NaiveQuery.Queries(setup, maxFret).Select(query => (setup, FrettingSpace.Create(maxFret, span).Value, query))));
 }

@@ -6,8 +6,15 @@ namespace Clampwise.Fretboard.Tests;
 /// <summary>Queries of all kinds, and what they mean for a voicing, word by word.</summary>
 internal static class NaiveQuery
 {
+    private static readonly DegreeSet s_fifth = DegreeSet.Of(ChordDegree.Root, ChordDegree.Of(5));
+
     public static Gen<VoicingQuery> Queries(Setup setup, int maxFret) => Gen.Select(
-        Gens.VoicingsIn(setup, maxFret), Gen.Int[0, 8], Gen.Int[0, 2], Gen.Int[0, (1 << setup.StringCount) - 1], Gen.Int[1, 30], Gen.Bool).Select(
+        Gens.VoicingsIn(setup, maxFret),
+        Gen.Int[0, 8],
+        Gen.Int[0, 2],
+        Gen.Int[0, (1 << setup.StringCount) - 1],
+        Gen.Int[1, 30],
+        Gen.Bool).Select(
         (sample, kind, few, bits, limit, flag) => Shape(sample, kind, few, bits, flag) with { Limit = limit, AllowBehindClamp = flag });
 
     public static bool Fits(VoicingQuery query, Voicing voicing)
@@ -41,8 +48,12 @@ internal static class NaiveQuery
         {
             0 => new VoicingQuery { SoundingName = sounding },
             1 => new VoicingQuery { ShapeName = sample.Shape.Readings.LastOrDefault()?.Symbol },
-            2 => new VoicingQuery { Degrees = new DegreesWanted(DegreeSet.Of(ChordDegree.Root, ChordDegree.Of(5)), flag ? lowest.Class : null) },
-            3 => new VoicingQuery { Bass = new NoteWanted(lowest.Class, flag ? lowest : null), Top = new NoteWanted(highest.Class, flag ? null : highest) },
+            2 => new VoicingQuery { Degrees = new DegreesWanted(s_fifth, flag ? lowest.Class : null) },
+            3 => new VoicingQuery
+            {
+                Bass = new NoteWanted(lowest.Class, flag ? lowest : null),
+                Top = new NoteWanted(highest.Class, flag ? null : highest),
+            },
             4 => new VoicingQuery { MinRinging = few, MaxRinging = few + 1, MinStrings = 2, Unbroken = flag },
             5 => new VoicingQuery { KeepRinging = strings },
             6 => new VoicingQuery { Span = few + 1, SoundingName = flag ? sounding : null },
@@ -51,9 +62,12 @@ internal static class NaiveQuery
         };
     }
 
-    private static bool HasDegrees(DegreesWanted wanted, Voicing voicing) => Enumerable.Range(0, PitchClass.Count).Select(PitchClass.Of).Any(root =>
-        (wanted.Root is null || wanted.Root == root)
-        && voicing.Pitches.Select(pitch => PitchClass.SemitonesUp(root, pitch.Class)).ToHashSet().SetEquals(wanted.Degrees.Select(degree => degree.Semitones)));
+    private static bool HasDegrees(DegreesWanted wanted, Voicing voicing) =>
+        Enumerable.Range(0, PitchClass.Count).Select(PitchClass.Of).Any(root =>
+            (wanted.Root is null || wanted.Root == root)
+            && voicing.Pitches.Select(pitch => PitchClass.SemitonesUp(root, pitch.Class)).ToHashSet()
+                .SetEquals(wanted.Degrees.Select(degree => degree.Semitones)));
 
-    private static bool Is(NoteWanted wanted, Pitch pitch) => wanted.Exact is { } exact ? exact == pitch : wanted.Class == pitch.Class;
+    private static bool Is(NoteWanted wanted, Pitch pitch) =>
+        wanted.Exact is { } exact ? exact == pitch : wanted.Class == pitch.Class;
 }

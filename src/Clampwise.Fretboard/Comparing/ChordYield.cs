@@ -15,7 +15,8 @@ public sealed class ChordYield
     /// <summary>The fewest strings that a voicing to strum has.</summary>
     public const int FewestStrings = 4;
 
-    private ChordYield(Setup first, Setup second, ImmutableArray<ChordYieldLine> chords) => (First, Second, Chords) = (first, second, chords);
+    private ChordYield(Setup first, Setup second, ImmutableArray<ChordYieldLine> chords) =>
+        (First, Second, Chords) = (first, second, chords);
 
     /// <summary>The first setup.</summary>
     public Setup First { get; }

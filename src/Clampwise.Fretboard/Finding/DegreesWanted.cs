@@ -49,7 +49,9 @@ public sealed record DegreesWanted(DegreeSet Degrees, PitchClass? Root = null)
         int signs = word.TakeWhile(sign => sign is '#' or 'b' or '♯' or '♭').Count();
         int alteration = word.Take(signs).Sum(sign => sign is '#' or '♯' ? 1 : -1);
         bool isNumber = int.TryParse(word.AsSpan(signs), System.Globalization.NumberStyles.None, null, out int number);
-        return isNumber && number is >= 1 and <= ChordDegree.HighestNumber && alteration is >= ChordDegree.LowestAlteration and <= ChordDegree.HighestAlteration
+        bool isInRange = number is >= 1 and <= ChordDegree.HighestNumber
+            && alteration is >= ChordDegree.LowestAlteration and <= ChordDegree.HighestAlteration;
+        return isNumber && isInRange
             ? ChordDegree.Of(number, alteration)
             : FretboardWords.ExpectedDegree(word);
     }

@@ -31,7 +31,9 @@ public sealed class Finder
     /// <summary>All voicings.</summary>
     public VoicingIndex Index => _index.Value;
 
-    /// <summary>The voicings that fit, counted, and the best of them. Refused: strings that don't exist, a near voicing with other strings.</summary>
+    /// <summary>
+    /// The voicings that fit, counted, and the best of them. Refused: strings that don't exist, a near voicing with other strings.
+    /// </summary>
     public Result<FindResult> Find(VoicingQuery query)
     {
         if (FaultOf(query) is { } fault)
@@ -49,7 +51,9 @@ public sealed class Finder
         Fingering.Of(voicing, Index.Hand, Index.Neck).Select(fingering =>
             new FoundVoicing(voicing, fingering, FindWords.Reasons(voicing, fingering, query, _rows)));
 
-    /// <summary>The chords that the setup holds by their first names, with how many voicings each has and how hard the easiest is.</summary>
+    /// <summary>
+    /// The chords that the setup holds by their first names, with how many voicings each has and how hard the easiest is.
+    /// </summary>
     public ImmutableArray<ChordCount> Chords(VoicingQuery query)
     {
         var matcher = new QueryMatcher(Setup, query, _rows);
@@ -102,8 +106,9 @@ public sealed class Finder
     private Fault? FaultOf(VoicingQuery query)
     {
         StringSet missing = query.KeepRinging.Except(StringSet.All(Setup.StringCount));
+        int count = query.Near?.Strings.Length ?? Setup.StringCount;
         return missing.Count > 0 ? FretboardWords.NoSuchString(missing.Strings.First().Number, Setup.StringCount)
-            : query.Near is { } near && near.Strings.Length != Setup.StringCount ? FretboardWords.NearHasOtherStrings(near.Strings.Length, Setup.StringCount)
+            : count != Setup.StringCount ? FretboardWords.NearHasOtherStrings(count, Setup.StringCount)
             : query.Limit < 0 ? FretboardWords.NotNegative("the number of voicings to show", query.Limit)
             : null;
     }

@@ -13,6 +13,9 @@ public sealed record FoundVoicing(Voicing Voicing, Fingering Fingering, Immutabl
     /// <summary>Fewer points come first.</summary>
     public double Score => Reasons.Sum(reason => reason.Points);
 
-    /// <summary>The fingers, and what weighs half a point or more, in one line: <c>one finger, four strings ring, root in the bass</c>.</summary>
-    public string Summary => string.Join(", ", Reasons.Where((reason, i) => i == 0 || Math.Abs(reason.Points) >= WorthSaying).Select(reason => reason.Words));
+    /// <summary>
+    /// The fingers, and what weighs half a point or more, in one line: <c>one finger, four strings ring, root in the bass</c>.
+    /// </summary>
+    public string Summary => string.Join(
+        ", ", Reasons.Where((reason, i) => i == 0 || Math.Abs(reason.Points) >= WorthSaying).Select(reason => reason.Words));
 }

@@ -45,7 +45,10 @@ internal readonly record struct PackedVoicing(ulong Bits)
     {
         ulong steps = (ulong)Steps(difficulty);
         return new PackedVoicing(
-            fretting.Stops | (steps << DifficultyShift) | ((ulong)fretting.Classes << ClassesShift) | ((ulong)fretting.BassClass << BassShift));
+            fretting.Stops
+            | (steps << DifficultyShift)
+            | ((ulong)fretting.Classes << ClassesShift)
+            | ((ulong)fretting.BassClass << BassShift));
     }
 
     /// <summary>A difficulty as it is kept: to a tenth, half a tenth upward, and no more than <see cref="HardestPoints"/>.</summary>

@@ -46,7 +46,9 @@ internal sealed class QueryMatcher
     public static PitchClass? AskedRoot(Setup setup, VoicingQuery query) =>
         SoundingSymbols(setup, query).FirstOrDefault()?.Root.Class ?? query.Degrees?.Root;
 
-    /// <summary>True if the voicing fits; what it scores at best then, fewer points being better, before its first reading is looked at.</summary>
+    /// <summary>
+    /// True if the voicing fits; what it scores at best then, fewer points being better, before its first reading is looked at.
+    /// </summary>
     public bool Fits(PackedVoicing voicing, out double atBest)
     {
         double difficulty = voicing.Difficulty;

@@ -73,7 +73,9 @@ internal sealed class RowReader
         return buffer[..count];
     }
 
-    /// <summary>MIDI number of the string at a place from the lowest, 0, with a stop; negative if it is muted or there is no such string.</summary>
+    /// <summary>
+    /// MIDI number of the string at a place from the lowest, 0, with a stop; negative if it is muted or there is no such string.
+    /// </summary>
     public int Midi(int index, int stop) => index >= StringCount ? -1 : stop switch
     {
         0 => -1,

@@ -2,7 +2,9 @@ using Clampwise.Theory;
 
 namespace Clampwise.Fretboard;
 
-/// <summary>The first reading of each bass with each set of pitch classes, read when first asked for, as if the notes lay close together.</summary>
+/// <summary>
+/// The first reading of each bass with each set of pitch classes, read when first asked for, as if the notes lay close together.
+/// </summary>
 internal sealed class SetReadings
 {
     private readonly FirstReading?[] _first = new FirstReading?[PackedVoicing.KeyCount];

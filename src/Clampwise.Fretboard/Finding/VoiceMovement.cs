@@ -29,7 +29,8 @@ public readonly record struct VoiceMovement(int Semitones, int Staying, int Star
     /// <summary>In words: <c>voices move three semitones, two stay, one starts or stops</c>.</summary>
     public override string ToString()
     {
-        string change = StartingOrStopping == 0 ? "" : $", {Spoken.Number(StartingOrStopping)} {(StartingOrStopping == 1 ? "starts or stops" : "start or stop")}";
+        string verb = StartingOrStopping == 1 ? "starts or stops" : "start or stop";
+        string change = StartingOrStopping == 0 ? "" : $", {Spoken.Number(StartingOrStopping)} {verb}";
         return $"voices move {Spoken.Count(Semitones, "semitone")}, {Spoken.Number(Staying)} {(Staying == 1 ? "stays" : "stay")}{change}";
     }
 

@@ -38,7 +38,9 @@ public sealed record VoicingQuery
     /// <summary>The span of frets: the highest fretted fret less the lowest is smaller.</summary>
     public int? Span { get; init; }
 
-    /// <summary>The greatest difficulty in points, compared to a tenth, half a tenth upward: see <see cref="Fingering.Difficulty"/>.</summary>
+    /// <summary>
+    /// The greatest difficulty in points, compared to a tenth, half a tenth upward: see <see cref="Fingering.Difficulty"/>.
+    /// </summary>
     public double? MaxDifficulty { get; init; }
 
     /// <summary>A voicing that the result should lie near: voices that move little come first. Any setup with as many strings.</summary>
