@@ -30,7 +30,7 @@ start() { # a server of its own each time: one that is shutting down still answe
     "env LANG=C.UTF-8 TERM=tmux-256color $program --data $data $*; echo [left with \$?]; sleep 600"
 }
 
-attempts() { grep -c '"kind":"attempt"' "$data/journal.jsonl"; }
+attempts() { $program data export --data "$data" | grep -c '"kind":"attempt"'; }
 
 start --minutes 1
 expect "The daily drill"
@@ -65,6 +65,7 @@ tmux -L "$socket" kill-server
 logged=$(attempts)
 [ "${answered:-0}" -ge 3 ] || fault "only ${answered:-0} questions were asked"
 [ "$logged" -eq "${answered:-0}" ] || fault "$answered answered on the screen, $logged in the data"
+$program data check --data "$data" || fault "the data does not check"
 
 # Killed in the middle of a session: what was answered is there at the next start.
 start --minutes 5

@@ -35,7 +35,7 @@ internal static class ExplainCommand
             }
             else
             {
-                Print(around.Out, voicing, fingering);
+                Print(around.Out, Explanation.Of(voicing, player));
             }
 
             return ExitCode.Good;
@@ -43,29 +43,17 @@ internal static class ExplainCommand
         return command;
     }
 
-    private static void Print(TextWriter to, Voicing voicing, Result<Fingering> fingering)
+    private static void Print(TextWriter to, Explanation explanation)
     {
-        to.WriteLine($"{voicing.Fretting} in {voicing.Setup}; from the home clamp {voicing.Fretting.ToHomeText(voicing.Setup)}");
-        to.WriteLine($"shape {voicing.ShapeName}, sounds {voicing.SoundingName}");
-        foreach (string line in VoicingWords.Lines(voicing, fingering.IsGood ? fingering.Value : null).Reverse())
+        foreach (string line in explanation.Lines)
         {
             to.WriteLine(line);
         }
 
-        foreach (Reading reading in voicing.Sounding.Readings)
+        foreach (Reading reading in explanation.Voicing.Sounding.Readings)
         {
-            string degrees = string.Join(' ', reading.Tones.Select(tone => tone.Degree));
-            to.WriteLine($"reads as {reading.Symbol,-14} {degrees}{(reading.Omitted.IsEmpty ? "" : $", without {reading.Omitted}")}");
+            to.WriteLine($"as {reading.Symbol,-12} {string.Join(' ', reading.Tones.Select(tone => tone.Degree))}");
         }
-
-        if (!fingering.TryGet(out Fingering? fingers, out Fault? fault))
-        {
-            to.WriteLine($"not playable: {fault.Message}");
-            return;
-        }
-
-        to.WriteLine($"fingers: {fingers}");
-        to.WriteLine($"reach {fingers.ReachMillimetres:0} mm, difficulty {fingers.Difficulty:0.0}{(fingers.Prices.IsEmpty ? "" : $": {string.Join(", ", fingers.Prices.Select(price => $"{price.Words} {price.Points:0.0}"))}")}");
     }
 }
 

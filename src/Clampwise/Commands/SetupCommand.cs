@@ -13,7 +13,8 @@ internal static class SetupCommand
         Option<bool> json = SharedOptions.Json();
         var beside = new Option<string?>("--beside") { Description = "Another setup to compare it with, string by string.", HelpName = "setup" };
         var move = new Option<int>("--move") { Description = "Say what changes when every clamp moves by so many frets.", HelpName = "frets" };
-        var command = new Command("setup", "Describe a setup: what every open string rings, what they spell, which tuning they resemble.") { setup, beside, move, json };
+        var chords = new Option<string?>("--chords") { Description = "With --beside: which of the two gives more easy voicings of these chords, such as 'E A B7'.", HelpName = "names" };
+        var command = new Command("setup", "Describe a setup: what every open string rings, what they spell, which tuning they resemble.") { setup, beside, chords, move, json };
         command.SetAction(parsed =>
         {
             if (!Setup.Parse(parsed.GetRequiredValue(setup)).TryGet(out Setup? read, out Fault? fault))
@@ -23,7 +24,7 @@ internal static class SetupCommand
 
             if (parsed.GetValue(beside) is { } text)
             {
-                return PrintBeside(around, read, text);
+                return PrintBeside(around, read, text, parsed.GetValue(chords));
             }
 
             return parsed.GetValue(move) is int frets and not 0 ? PrintMoved(around, read, frets) : Print(around, SetupDescription.Of(read), parsed.GetValue(json));
@@ -50,10 +51,32 @@ internal static class SetupCommand
         return PrintLines(around, description.Lines);
     }
 
-    private static int PrintBeside(Surroundings around, Setup setup, string text) =>
-        Setup.Parse(text).TryGet(out Setup? other, out Fault? fault)
-            ? PrintLines(around, SetupComparison.Of(setup, other).Lines)
-            : around.Refuse("--beside", fault);
+    private static int PrintBeside(Surroundings around, Setup setup, string text, string? chords)
+    {
+        if (!Setup.Parse(text).TryGet(out Setup? other, out Fault? fault))
+        {
+            return around.Refuse("--beside", fault);
+        }
+
+        IEnumerable<string> lines = SetupComparison.Of(setup, other).Lines;
+        if (chords is null)
+        {
+            return PrintLines(around, lines);
+        }
+
+        var symbols = new List<ChordSymbol>();
+        foreach (string name in chords.Split((char[])[' ', ','], StringSplitOptions.RemoveEmptyEntries))
+        {
+            if (!ChordSymbol.Parse(name).TryGet(out ChordSymbol? symbol, out fault))
+            {
+                return around.Refuse($"--chords {name}", fault);
+            }
+
+            symbols.Add(symbol);
+        }
+
+        return PrintLines(around, lines.Concat(ChordYield.Of(new Finder(setup), new Finder(other), symbols).Lines));
+    }
 
     private static int PrintMoved(Surroundings around, Setup setup, int frets) =>
         ClampMove.Of(setup, frets).TryGet(out ClampMove? moved, out Fault? fault)

@@ -1,0 +1,58 @@
+using System.Text.Json;
+
+namespace Clampwise.Tests.Commands;
+
+public class FindCommandTests
+{
+    // Two independent programs agree on these counts; their definitions stand in tests/data/README.md and FrettingCounter.
+    [Theory]
+    [InlineData("standard", "one", 1, false, "266509")]
+    [InlineData("standard + 3-5@2", "any", 1, false, "281583")]
+    [InlineData("standard + full@2 + 3-5@4", "one", 3, true, "84569")]
+    public void The_count_is_printed_alone(string setup, string barres, int minStrings, bool isUnbroken, string count)
+    {
+        string[] args = ["find", setup, "--max-fret", "14", "--span", "4", "--fingers", "4", "--barres", barres, "--min-strings", $"{minStrings}", "--count", .. isUnbroken ? ["--unbroken"] : Array.Empty<string>()];
+        Assert.Equal($"{count}\n", CommandRun.Of(args).Out);
+    }
+
+    [Fact]
+    public void Weights_add_up_to_the_score_and_the_best_come_first()
+    {
+        CommandRun run = CommandRun.Of("find", "standard + 3-5@2", "--sounding", "E", "--limit", "5", "--json");
+        JsonElement[] rows = [.. run.Lines.Select(line => JsonDocument.Parse(line).RootElement)];
+        Assert.Equal(5, rows.Length);
+        Assert.All(rows, row => Assert.Equal("E", row.GetProperty("soundingName").GetString()));
+        Assert.All(rows, row => Assert.Equal(row.GetProperty("score").GetDouble(), row.GetProperty("weights").EnumerateArray().Sum(weight => weight.GetProperty("points").GetDouble()), 1));
+        double[] scores = [.. rows.Select(row => row.GetProperty("score").GetDouble())];
+        Assert.Equal(scores.Order(), scores);
+    }
+
+    [Theory]
+    [InlineData("--shape", "Hm7", "--shape: column 1:")]
+    [InlineData("--keep", "1-7", "--keep: column 3: there is no string 7")]
+    [InlineData("--near", "x0x", "--near:")]
+    [InlineData("--barres", "two", "--barres: expected one or any")]
+    public void What_cannot_be_asked_is_said(string option, string value, string words)
+    {
+        CommandRun run = CommandRun.Of([.. (string[])["find", "2-4@2", option, value], .. option == "--barres" ? (string[])["--count"] : []]);
+        Assert.Equal(2, run.ExitCode);
+        Assert.StartsWith($"clampwise: {words}", run.Error);
+    }
+
+    [Fact]
+    public void An_explanation_says_why_a_hand_cannot()
+    {
+        CommandRun run = CommandRun.Of("explain", "3-5@2", "0 7 6 7 9 12");
+        Assert.Equal(0, run.ExitCode);
+        Assert.Contains("no hand for it: five fingers needed", run.Out);
+    }
+
+    [Fact]
+    public void Two_setups_are_compared_by_what_they_give()
+    {
+        CommandRun run = CommandRun.Of("setup", "2-4@2", "--beside", "3-5@2", "--chords", "A D E");
+        Assert.Equal(0, run.ExitCode);
+        Assert.Contains("string 5 rings A2, free, then B2, held: two semitones up", run.Out);
+        Assert.Contains("easy voicing", run.Out);
+    }
+}
