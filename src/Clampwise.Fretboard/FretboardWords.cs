@@ -108,4 +108,6 @@ internal static class FretboardWords
         new($"the voicing to stay near has {found} strings, the setup has {expected}");
 
     public static Fault NotNegative(string what, int found) => new($"{what} is {found}: give 0 or more");
+
+    public static Fault FretOffNeckFor(string what, int fret) => new($"{what} would come to fret {fret}: the neck ends at {Fret.Last}");
 }

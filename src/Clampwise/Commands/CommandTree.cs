@@ -38,6 +38,7 @@ internal static class CommandTree
         root.Add(NameCommand.Build(around));
         root.Add(ExplainCommand.Build(around));
         root.Add(SetupCommand.Build(around));
+        root.Add(TuneCommand.Build(around));
         root.Add(PlayCommand.Build(around));
         root.Add(RenderCommand.Build(around));
         root.Add(FindCommand.Build(around));

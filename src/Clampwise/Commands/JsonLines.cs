@@ -25,6 +25,8 @@ internal static class JsonLines
 [JsonSerializable(typeof(NamedVoicingRow))]
 [JsonSerializable(typeof(BadLineRow))]
 [JsonSerializable(typeof(SetupRow))]
+[JsonSerializable(typeof(TargetRow))]
+[JsonSerializable(typeof(PairRow))]
 [JsonSerializable(typeof(FoundRow))]
 [JsonSerializable(typeof(WeakRow))]
 [JsonSerializable(typeof(WeekRow))]

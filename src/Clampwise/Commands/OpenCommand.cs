@@ -40,7 +40,7 @@ internal static class OpenCommand
                 SessionLength = TimeSpan.FromMinutes(minutes),
             };
             var random = new Random();
-            var desk = new Desk(library.Drills, store, store.LoadMemory(settings.Memory), sound, settings, around.Time, Guid.NewGuid, random.Next);
+            var desk = new Desk(library.Drills, store, store.LoadMemory(settings.Memory), sound, settings, around.Time, Guid.NewGuid, random.Next) { Folder = folder };
             var shell = new Shell(Theme.For(around.Variable), glyphs);
             shell.Open(new TodayPage(shell, desk, [.. store.Notices, .. library.Faults.Select(unread => unread.ToString())]));
             TerminalHost.Run(shell);

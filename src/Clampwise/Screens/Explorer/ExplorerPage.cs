@@ -1,49 +1,58 @@
+using System.Collections.Immutable;
 using Clampwise.Fretboard;
 using Clampwise.Look;
+using Clampwise.Sound;
+using Clampwise.Sound.Performing;
 using Clampwise.Theory;
 using Terminal.Gui.Input;
 
 namespace Clampwise.Screens;
 
 /// <summary>A fretboard to walk on: what the hand does, how it sounds, and both names at every step.</summary>
-internal sealed class ExplorerPage(Shell shell, GlyphSet glyphs, Setup setup) : Page
+internal sealed class ExplorerPage(Shell shell, Desk desk, Setup setup) : Page
 {
     private HandOnFretboard _hand = HandOnFretboard.Start(setup);
+    private string? _notice;
 
     public override string Title => "explore";
 
     public override string Corner => _hand.Setup.ToString();
 
     public override IReadOnlyList<(string Key, string Does)> Keys { get; } =
-        [("arrows", "move"), ("Space", "finger"), ("x", "mute"), ("o", "ring"), (".", "clear"), ("Esc", "back"), ("?", "help")];
+        [("arrows", "move"), ("Space", "finger"), ("x", "mute"), ("o", "ring"), ("r", "hear"), ("f", "find"), ("c", "clamps"), ("t", "tune"), ("k", "keep"), ("Esc", "back"), ("?", "help")];
 
     public override IReadOnlyList<string> Help { get; } =
     [
         "Walk on the fretboard and read both names of what you hold: the shape name, counted from the home clamp, and the sounding name at concert pitch.",
         $"Keys: {HandOnFretboard.KeyWords}.",
+        "r strums what you hold, g plays it string by string, s plays the string under the cursor. f finds voicings by name and puts one under your hand; c changes the clamps; t tunes up in this setup. + puts the full capo one fret up, with the rig and your hand, - one fret down: shape names stay, sounding names move. k keeps the voicing in a drill of your own.",
     ];
 
     public override IReadOnlyList<Line> Draw(int width, int height)
     {
-        Result<Voicing> voicing = Voicing.Create(_hand.Setup, _hand.Fretting, allowBehindClamp: true);
+        Result<Voicing> voicing = Held;
         var picture = new FretboardPicture(_hand.Setup, _hand.Fretting)
         {
             Cursor = (_hand.Number, _hand.Fret),
-            Notes = voicing.IsGood ? [.. voicing.Value.Strings.Select(s => s.Pitch?.ToString() ?? "")] : [],
+            Notes = voicing.IsGood ? Notes(voicing.Value) : [],
         };
-        return
+        List<Line> lines =
         [
-            Line.Empty,
-            .. FretboardDrawing.Draw(picture, glyphs, width),
-            Line.Empty,
-            FretboardDrawing.Legend(glyphs),
+            .. FretboardDrawing.Draw(picture, desk.Glyphs, width, height - 7, desk.Settings.Board),
             Line.Empty,
             .. voicing.TryGet(out Voicing? good, out Fault? fault) ? Names(good) : [Line.Of(fault.Message, Tone.Wrong)],
         ];
+        if (_notice is not null)
+        {
+            lines.AddRange(Line.Wrap(_notice, width, Tone.Wrong));
+        }
+
+        return lines;
     }
 
     public override bool Press(Key key)
     {
+        _notice = null;
         if (key == Key.Esc)
         {
             shell.Close();
@@ -52,14 +61,76 @@ internal sealed class ExplorerPage(Shell shell, GlyphSet glyphs, Setup setup) : 
 
         HandOnFretboard? next = _hand.Press(key);
         _hand = next ?? _hand;
-        return next is not null;
+        return next is not null || PressCommand((char)(key.AsRune.Value & 0xFFFF));
+    }
+
+    public override void Leave() => desk.Sound.Stop();
+
+    private Result<Voicing> Held => Voicing.Create(_hand.Setup, _hand.Fretting, allowBehindClamp: true);
+
+    private bool PressCommand(char sign)
+    {
+        switch (char.ToLowerInvariant(sign))
+        {
+            case 'r':
+                return Play(voicing => Perform.Strum(voicing, StrumDirection.Down, desk.Settings.Style));
+            case 'g':
+                return Play(voicing => Perform.Arpeggio(voicing, ArpeggioPattern.Upward, desk.Settings.Style));
+            case 's':
+                return Play(voicing => Perform.SingleString(voicing, _hand.Number, desk.Settings.Style));
+            case '+' or '=':
+                return MoveCapo(1);
+            case '-':
+                return MoveCapo(-1);
+            case 'f':
+                shell.Open(new FindPage(shell, desk, _hand.Setup, found => _hand = _hand with { Fretting = found.Fretting }));
+                return true;
+            case 'c':
+                shell.Open(new SetupPage(shell, desk, _hand.Setup, chosen => _hand = HandOnFretboard.Start(chosen)));
+                return true;
+            case 't':
+                shell.Open(new TunePage(shell, desk, _hand.Setup));
+                return true;
+            case 'k':
+                _notice = Held.TryGet(out Voicing? voicing, out Fault? fault) ? desk.Keep(voicing) : fault.Message;
+                return true;
+            default:
+                return false;
+        }
+    }
+
+    private bool Play(Func<Voicing, Performance> how)
+    {
+        if (Held.TryGet(out Voicing? voicing, out _))
+        {
+            desk.Sound.Play(how(voicing));
+        }
+
+        _notice = desk.Sound.IsAudible ? null : desk.Sound.Notice;
+        return true;
+    }
+
+    private bool MoveCapo(int frets)
+    {
+        Result<HandOnFretboard> moved = FullCapo.Move(_hand.Setup, frets).Then(rig => FullCapo.Along(_hand.Fretting, frets)
+            .Select(fretting => _hand with { Setup = rig, Fretting = fretting }));
+        if (moved.TryGet(out HandOnFretboard? hand, out Fault? fault))
+        {
+            _hand = hand;
+        }
+
+        _notice = fault?.Message;
+        return true;
     }
 
     private static IEnumerable<Line> Names(Voicing voicing) =>
     [
-        Line.Of("shape name     ", Tone.Quiet).And(voicing.ShapeName, Tone.Strong),
-        Line.Of("sounding name  ", Tone.Quiet).And(voicing.SoundingName, Tone.Strong),
-        Line.Of("from the nut   ", Tone.Quiet).And(voicing.Fretting.ToString()),
-        Line.Of("from the clamp ", Tone.Quiet).And(voicing.Fretting.ToHomeText(voicing.Setup)),
+        Line.Of("shape name     ", Tone.Quiet).And(voicing.ShapeName, Tone.Strong).And($"   {voicing.Fretting.ToHomeText(voicing.Setup)}", Tone.Quiet),
+        Line.Of("sounding name  ", Tone.Quiet).And(voicing.SoundingName, Tone.Strong).And($"   {voicing.Fretting}", Tone.Quiet),
+        Line.Of(Fingering.Of(voicing).TryGet(out Fingering? fingering, out Fault? fault)
+            ? $"fingers        {fingering}; difficulty {fingering.Difficulty:0.0}"
+            : $"no hand for it: {fault.Message}", Tone.Quiet),
     ];
+
+    private static ImmutableArray<string> Notes(Voicing voicing) => VoicingNotes.Of(voicing);
 }

@@ -3,6 +3,7 @@ using Clampwise.Look;
 using Clampwise.Practice;
 using Clampwise.Sound.Performing;
 using Clampwise.Sound.Players;
+using Clampwise.Storage;
 
 namespace Clampwise.Screens;
 
@@ -11,7 +12,7 @@ internal sealed class Desk
 {
     private readonly Func<Guid> _newId;
     private readonly Func<int> _newSeed;
-    private readonly Repertoire _everything;
+    private Repertoire _everything;
 
     /// <summary>A desk with what the log says of the player.</summary>
     public Desk(IEnumerable<Drill> drills, IAttemptLog log, MemoryState remembered, ISoundOut sound, DeskSettings settings, TimeProvider time, Func<Guid> newId, Func<int> newSeed)
@@ -29,7 +30,10 @@ internal sealed class Desk
     }
 
     /// <summary>All drills at hand.</summary>
-    public ImmutableArray<Drill> Drills { get; }
+    public ImmutableArray<Drill> Drills { get; private set; }
+
+    /// <summary>Where drills of the player's own are kept; null if nowhere.</summary>
+    public DataFolder? Folder { get; init; }
 
     /// <summary>What can be asked: the drills that are open to the player.</summary>
     public Repertoire Repertoire { get; private set; }
@@ -57,6 +61,9 @@ internal sealed class Desk
     /// <summary>Alternatives may come from drills that are not open yet.</summary>
     public SessionWorld World => new(_everything, Settings.Calendar, Settings.Questions);
 
+    /// <summary>A seed for some chance of its own.</summary>
+    public int NewSeed() => _newSeed();
+
     /// <summary>When it is, with a fresh identity.</summary>
     public Stamp Stamp() => new(Now, new EntryId(_newId()));
 
@@ -75,6 +82,26 @@ internal sealed class Desk
 
     /// <summary>Puts a session down, or with null clears the place.</summary>
     public void Rest(SessionState? session) => Resting = session;
+
+    /// <summary>Keeps a voicing in the player's own drill of its setup, and says what came of it.</summary>
+    public string Keep(Fretboard.Voicing voicing)
+    {
+        if (Folder is null)
+        {
+            return "Nothing can be kept: there is no data folder.";
+        }
+
+        Drill drill = OwnDrill.With(Drills, voicing);
+        if (DrillLibrary.Save(Folder, new DrillSheet(drill, OwnDrill.Order, DrillOrigin.Own), mayReplace: true) is { } fault)
+        {
+            return fault.ToString();
+        }
+
+        Drills = [.. Drills.Where(known => known.Id != drill.Id), drill];
+        _everything = Repertoire.Of(Drills);
+        Learn(Remembered);
+        return $"Kept in the drill '{drill.Id}': {drill.Voicings.Length} voicings.";
+    }
 
     /// <summary>Ends the session that was put down, so that its length stands in the log.</summary>
     public void Close()
@@ -105,6 +132,12 @@ internal sealed record DeskSettings(GlyphSet Glyphs, PracticeCalendar Calendar, 
 
     /// <summary>How questions are put.</summary>
     public QuestionOptions Questions { get; init; } = new(OffersNames: true);
+
+    /// <summary>How fretboards lie on the screen.</summary>
+    public FretboardStyle Board { get; init; } = FretboardStyle.Usual;
+
+    /// <summary>The player's hand.</summary>
+    public Fretboard.Hand Hand { get; init; } = Fretboard.Hand.Medium;
 
     /// <summary>How voicings are played.</summary>
     public PlayingStyle Style { get; init; } = PlayingStyle.Standard;

@@ -1,8 +1,6 @@
-using System.Collections.Immutable;
 using Clampwise.Fretboard;
 using Clampwise.Look;
 using Clampwise.Practice;
-using Clampwise.Theory;
 
 namespace Clampwise.Screens.Session;
 
@@ -31,7 +29,7 @@ internal sealed class VerdictView(Verdict verdict, Grade grade, Question questio
     public IEnumerable<Line> Draw(int width, int height)
     {
         Voicing shown = _showsAnswer ? verdict.Answered! : verdict.Right;
-        var picture = new FretboardPicture(question.Setup, shown.Fretting) { Marked = verdict.IsCorrect ? default : verdict.Differing, Notes = Notes(shown) };
+        var picture = new FretboardPicture(question.Setup, shown.Fretting) { Marked = verdict.IsCorrect ? default : verdict.Differing, Notes = VoicingNotes.Of(shown) };
         List<Line> lines = [.. FretboardDrawing.Draw(picture, glyphs, width), Headline()];
         lines.Add(Line.Of("shape ", Tone.Quiet).And(shown.ShapeName, Tone.Strong).And($"  {shown.Fretting.ToHomeText(shown.Setup)}", Tone.Quiet)
             .And("   sounds ", Tone.Quiet).And(shown.SoundingName, Tone.Strong).And(_showsAnswer ? "   (yours)" : "", Tone.Wrong));
@@ -60,18 +58,6 @@ internal sealed class VerdictView(Verdict verdict, Grade grade, Question questio
             : Line.Of(verdict.DidNotKnow ? "Now you know: " : "Not this time: ", Tone.Wrong).And($"it is {verdict.Expected}. ", Tone.Strong);
         bool saysGiven = !verdict.DidNotKnow && verdict.Given.Length > 0 && (!verdict.IsCorrect || verdict.Given != verdict.Expected);
         return (saysGiven ? head.And($"You said {verdict.Given}. ") : head).And($"Grade: {Words(grade)}", Tone.Quiet);
-    }
-
-    private static ImmutableArray<string> Notes(Voicing voicing)
-    {
-        Reading? reading = voicing.Sounding.Readings.FirstOrDefault();
-        return [.. voicing.Strings.Select(sounding => sounding.Pitch is { } pitch ? Note(pitch, reading) : "")];
-    }
-
-    private static string Note(Pitch pitch, Reading? reading)
-    {
-        SoundingTone? tone = reading?.Tones.Cast<SoundingTone?>().FirstOrDefault(candidate => candidate!.Value.Pitch == pitch);
-        return tone is { } known ? $"{known.Spelled,-4} {known.Degree}" : pitch.ToString();
     }
 
     private static string Words(Grade grade) => grade.ToString().ToLowerInvariant();

@@ -18,19 +18,19 @@ internal sealed class TodayPage(Shell shell, Desk desk, IReadOnlyList<string> no
         : "";
 
     public override IReadOnlyList<(string Key, string Does)> Keys { get; } =
-        [("Enter", "start"), ("n", "name that voicing"), ("w", "weak shapes"), ("d", "drills"), ("e", "explore"), ("?", "help"), ("q", "quit")];
+        [("Enter", "start"), ("n", "name that voicing"), ("w", "weak shapes"), ("t", "tune up"), ("d", "drills"), ("e", "explore"), ("p", "progress"), ("?", "help"), ("q", "quit")];
 
     public override IReadOnlyList<string> Help { get; } =
     [
         "Enter starts the daily drill: fifteen minutes on a clock that you can stop. It warms up on what is solid, brings back what is due, mixes in weak shapes and a few new ones, and closes on something easy.",
-        "n is the name-that-voicing quiz: twenty voicings seen or heard, to be named. w reviews what is weak, and says why it is. d lists all drills. e lets you walk on the fretboard.",
+        "n is the name-that-voicing quiz: twenty voicings seen or heard, to be named. w reviews what is weak, and says why it is. d lists all drills. e lets you walk on the fretboard and find voicings, t helps to tune up after the clamp went on, p shows progress.",
         "Put the clamp where the picture shows it, tune up (a clamp pulls strings sharp), then start.",
     ];
 
     public override IReadOnlyList<Line> Draw(int width, int height)
     {
         SessionPlan plan = DailyPlanner.Plan(desk.Request());
-        Setup setup = (desk.Resting?.Open?.Planned ?? plan.All.FirstOrDefault())?.Item.Drill.Setup ?? desk.Drills[0].Setup;
+        Setup setup = FirstSetup(plan);
         int weak = WeakShapes.Find(desk.Repertoire.Items, desk.Remembered, desk.Today, desk.Repertoire).Length;
         List<Line> lines =
         [
@@ -39,7 +39,9 @@ internal sealed class TodayPage(Shell shell, Desk desk, IReadOnlyList<string> no
             Line.Of("   n    ", Tone.Key).And("Name that voicing", Tone.Strong).And($"  {QuizPlanner.UsualCount} to see or hear, and name", Tone.Quiet),
             Line.Of("   w    ", Tone.Key).And("Weak shapes", Tone.Strong).And(weak == 0 ? "        none just now" : $"        {weak} want another look", Tone.Quiet),
             Line.Of("   d    ", Tone.Key).And("Drills", Tone.Strong).And($"             {desk.Repertoire.Drills.Length} of {desk.Drills.Length} open", Tone.Quiet),
-            Line.Of("   e    ", Tone.Key).And("Explore", Tone.Strong).And("            walk on the fretboard", Tone.Quiet),
+            Line.Of("   e    ", Tone.Key).And("Explore", Tone.Strong).And("            walk on the fretboard, find voicings", Tone.Quiet),
+            Line.Of("   t    ", Tone.Key).And("Tune up", Tone.Strong).And("            after the clamp went on", Tone.Quiet),
+            Line.Of("   p    ", Tone.Key).And("Progress", Tone.Strong).And("           what has stuck", Tone.Quiet),
             Line.Empty,
             Line.Of("Clamp for the first question: ", Tone.Quiet).And($"{setup}", Tone.Held),
             .. FretboardDrawing.Draw(new FretboardPicture(setup, Fretting.AllRinging(setup.StringCount)), desk.Glyphs, width),
@@ -74,7 +76,13 @@ internal sealed class TodayPage(Shell shell, Desk desk, IReadOnlyList<string> no
                 shell.Open(new DrillsPage(shell, desk));
                 return true;
             case 'e':
-                shell.Open(new ExplorerPage(shell, desk.Glyphs, desk.Repertoire.Drills[0].Setup));
+                shell.Open(new ExplorerPage(shell, desk, FirstSetup(DailyPlanner.Plan(desk.Request()))));
+                return true;
+            case 't':
+                shell.Open(new TunePage(shell, desk, FirstSetup(DailyPlanner.Plan(desk.Request()))));
+                return true;
+            case 'p':
+                shell.Open(new ProgressPage(shell, desk));
                 return true;
             case 'q':
                 shell.Close();
@@ -83,6 +91,9 @@ internal sealed class TodayPage(Shell shell, Desk desk, IReadOnlyList<string> no
                 return false;
         }
     }
+
+    private Setup FirstSetup(SessionPlan plan) =>
+        (desk.Resting?.Open?.Planned ?? plan.All.FirstOrDefault())?.Item.Drill.Setup ?? desk.Drills[0].Setup;
 
     private SessionState? Planned(SessionPlan plan, string otherwise)
     {

@@ -1,0 +1,148 @@
+using System.Collections.Immutable;
+using Clampwise.Fretboard;
+using Clampwise.Look;
+using Clampwise.Screens.Session;
+using Clampwise.Sound.Performing;
+using Clampwise.Theory;
+using Terminal.Gui.Input;
+
+namespace Clampwise.Screens;
+
+/// <summary>Voicings of a setup by their name, best first, each with what speaks for it; the chosen one goes under the hand.</summary>
+internal sealed class FindPage : Page
+{
+    private const int Shown = 40;
+    private const int FewestStrings = 4;
+    private readonly Shell _shell;
+    private readonly Desk _desk;
+    private readonly Finder _finder;
+    private readonly Action<Voicing> _choose;
+    private Entry _entry = Entry.Empty;
+    private bool _isShapeName = true;
+    private ImmutableArray<FoundVoicing> _found = [];
+    private string _said = "Type a chord name, then Enter.";
+    private int _at;
+
+    public FindPage(Shell shell, Desk desk, Setup setup, Action<Voicing> choose)
+    {
+        (_shell, _desk, _choose) = (shell, desk, choose);
+        _finder = new Finder(setup, desk.Settings.Hand);
+    }
+
+    public override string Title => "find";
+
+    public override string Corner => _finder.Setup.ToString();
+
+    public override bool IsTyping => _found.IsEmpty;
+
+    public override IReadOnlyList<(string Key, string Does)> Keys => _found.IsEmpty
+        ? [("Enter", "find"), ("Tab", "complete"), ("F2", _isShapeName ? "by sounding name" : "by shape name"), ("Esc", "back")]
+        : [("Up Down", "choose"), ("r", "hear"), ("Enter", "take it"), ("Esc", "another name")];
+
+    public override IReadOnlyList<string> Help { get; } =
+    [
+        "Every voicing of the setup up to fret 14 that your hand can finger and that has at least four strings is looked at; the best come first: easy ones, with many strings ringing, the root in the bass. The words beside each say what speaks for it. F2 turns between the shape name, counted from the home clamp, and the sounding name.",
+    ];
+
+    public override IReadOnlyList<Line> Draw(int width, int height)
+    {
+        List<Line> lines =
+        [
+            Line.Of(_isShapeName ? "shape name: " : "sounding name: ", Tone.Quiet).And(_entry.Text, Tone.Strong).And(_found.IsEmpty ? "_" : "", Tone.Cursor),
+            Line.Of(_said, Tone.Quiet),
+        ];
+        if (_found.IsEmpty)
+        {
+            lines.Add(Line.Of(string.Join("  ", _entry.Completions.Where(name => name != _entry.Text).Take(8)), Tone.Quiet));
+            return lines;
+        }
+
+        Voicing here = _found[_at].Voicing;
+        lines.AddRange(FretboardDrawing.Draw(new FretboardPicture(_finder.Setup, here.Fretting) { Notes = VoicingNotes.Of(here) }, _desk.Glyphs, width));
+        int room = Math.Max(1, height - lines.Count);
+        int top = Math.Clamp(_at - (room / 2), 0, Math.Max(0, _found.Length - room));
+        lines.AddRange(_found.Skip(top).Take(room).Select((found, i) => FoundLine(found, top + i == _at)));
+        return lines;
+    }
+
+    public override bool Press(Key key) => _found.IsEmpty ? PressTyping(key) : PressChoosing(key);
+
+    private bool PressTyping(Key key)
+    {
+        if (key == Key.Esc)
+        {
+            _shell.Close();
+            return true;
+        }
+
+        if (key == Key.F2)
+        {
+            _isShapeName = !_isShapeName;
+            return true;
+        }
+
+        if (key == Key.Enter)
+        {
+            Find();
+            return true;
+        }
+
+        Entry? next = _entry.Press(key);
+        _entry = next ?? _entry;
+        return next is not null;
+    }
+
+    private bool PressChoosing(Key key)
+    {
+        if (key == Key.CursorDown || key == Key.CursorUp)
+        {
+            _at = Math.Clamp(_at + (key == Key.CursorDown ? 1 : -1), 0, _found.Length - 1);
+            return true;
+        }
+
+        if (key == Key.Enter)
+        {
+            _choose(_found[_at].Voicing);
+            _shell.Close();
+            return true;
+        }
+
+        if (key == Key.Esc)
+        {
+            _found = [];
+            return true;
+        }
+
+        if (key.AsRune.Value is 'r' or 'R')
+        {
+            _desk.Sound.Play(Perform.Strum(_found[_at].Voicing, StrumDirection.Down, _desk.Settings.Style));
+            return true;
+        }
+
+        return false;
+    }
+
+    private void Find()
+    {
+        Result<FindResult> result = ChordSymbol.Parse(_entry.Text.Trim()).Then(symbol => _finder.Find(new VoicingQuery
+        {
+            ShapeName = _isShapeName ? symbol : null,
+            SoundingName = _isShapeName ? null : symbol,
+            MinStrings = FewestStrings,
+            Limit = Shown,
+        }));
+        if (!result.TryGet(out FindResult? found, out Fault? fault))
+        {
+            _said = fault.ToString();
+            return;
+        }
+
+        (_found, _at) = (found.Voicings, 0);
+        _said = found.Total == 0 ? $"no voicing of {_entry.Text} with at least {FewestStrings} strings that a hand can finger" : $"{found.Total} voicings, the best first";
+    }
+
+    private static Line FoundLine(FoundVoicing found, bool isHere) =>
+        Line.Of(isHere ? " > " : "   ", Tone.Key)
+            .And($"{found.Voicing.Fretting.ToHomeText(found.Voicing.Setup),-20}", isHere ? Tone.Cursor : Tone.Plain)
+            .And($" {found.Summary}", Tone.Quiet);
+}

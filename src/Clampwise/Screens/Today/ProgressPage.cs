@@ -1,0 +1,105 @@
+using Clampwise.Look;
+using Clampwise.Practice;
+using Terminal.Gui.Input;
+
+namespace Clampwise.Screens;
+
+/// <summary>How practice has gone: recall by week, what comes due, by setup and direction, what is taken for what.</summary>
+internal sealed class ProgressPage : Page
+{
+    private const int BarWidth = 20;
+    private const int WeeksShown = 6;
+    private const int DaysShown = 7;
+    private readonly Shell _shell;
+    private readonly Desk _desk;
+    private readonly ProgressReport _report;
+    private int _top;
+
+    public ProgressPage(Shell shell, Desk desk)
+    {
+        (_shell, _desk) = (shell, desk);
+        _report = ProgressReport.Of(desk.Log.ReadAll(), desk.Remembered, desk.Today);
+    }
+
+    public override string Title => "progress";
+
+    public override IReadOnlyList<(string Key, string Does)> Keys { get; } = [("Up Down", "scroll"), ("Esc", "back"), ("?", "help")];
+
+    public override IReadOnlyList<string> Help { get; } =
+    [
+        "Recalled is the share of right answers among what had been asked before; the memory model aims at nine in ten. Days without practice are no figure: nobody is in debt.",
+    ];
+
+    public override IReadOnlyList<Line> Draw(int width, int height)
+    {
+        if (_report.Days.IsEmpty)
+        {
+            return [Line.Empty, Line.Of("Nothing practised yet.", Tone.Strong), Line.Of("After the first session its figures stand here.", Tone.Quiet)];
+        }
+
+        Line[] lines =
+        [
+            Line.Of($"{_report.Days.Length} days, {_report.Practised.TotalMinutes:0} minutes, {_report.Asked} asked, {_report.Right} right", Tone.Strong),
+            Line.Empty,
+            Line.Of("week of     days  min  asked  recalled", Tone.Quiet),
+            .. _report.Weeks.TakeLast(WeeksShown).Select(WeekLine),
+            Line.Empty,
+            Line.Of("coming due", Tone.Quiet),
+            .. _report.Due.Take(DaysShown).Select(DueLine),
+            Line.Empty,
+            .. Groups("by direction", _report.ByDirection),
+            Line.Empty,
+            .. Groups("by setup", _report.BySetup),
+            .. Confusions(),
+        ];
+        _top = Math.Clamp(_top, 0, Math.Max(0, lines.Length - height));
+        return lines[_top..];
+    }
+
+    public override bool Press(Key key)
+    {
+        if (key == Key.CursorDown || key == Key.CursorUp || key == Key.PageDown || key == Key.PageUp)
+        {
+            _top += key == Key.CursorDown ? 1 : key == Key.CursorUp ? -1 : key == Key.PageDown ? 10 : -10;
+            return true;
+        }
+
+        if (key == Key.Esc)
+        {
+            _shell.Close();
+            return true;
+        }
+
+        return false;
+    }
+
+    private Line WeekLine(WeekFigures week) => Line.Of($"{week.Monday}  {week.Days,4}  {week.Practised.TotalMinutes,3:0}  {week.Asked,5}  ")
+        .And(week.Recall is { } recall ? Bar(recall).And($" {recall * 100:0} %") : Line.Of("-", Tone.Quiet));
+
+    private Line DueLine(DueDay day, int ahead)
+    {
+        int most = Math.Max(1, _report.Due.Take(DaysShown).Max(due => due.Count));
+        return Line.Of($"{(ahead == 0 ? "today" : $"in {ahead} days"),-10}  ").And(Bar((double)day.Count / most)).And($" {day.Count}");
+    }
+
+    private IEnumerable<Line> Groups(string title, IEnumerable<GroupFigures> groups) => groups
+        .Select(group => Line.Of($"{group.Name,-42}").And(Bar(group.RecallNow)).And($" {group.RecallNow * 100:0} %  {group.Items} items"))
+        .Prepend(Line.Of($"{title,-42}recall now", Tone.Quiet));
+
+    private IEnumerable<Line> Confusions()
+    {
+        ConfusionMatrix matrix = _report.Confusions;
+        Line[] lines = [.. Enumerable.Range(0, matrix.Names.Length)
+            .SelectMany(right => Enumerable.Range(0, matrix.Names.Length).Where(answered => answered != right && matrix[right, answered] > 0)
+                .Select(answered => (right, answered, count: matrix[right, answered])))
+            .OrderByDescending(pair => pair.count).Take(8)
+            .Select(pair => Line.Of($"{matrix.Names[pair.right],-10} taken for {matrix.Names[pair.answered],-10} {pair.count} times"))];
+        return lines.Length == 0 ? [] : [Line.Empty, Line.Of("told apart badly", Tone.Quiet), .. lines];
+    }
+
+    private Line Bar(double share)
+    {
+        int full = (int)Math.Round(BarWidth * Math.Clamp(share, 0, 1));
+        return Line.Of(new string(_desk.Glyphs.Full, full), Tone.Right).And(new string(_desk.Glyphs.Blank, BarWidth - full), Tone.Quiet);
+    }
+}

@@ -1,0 +1,134 @@
+using Clampwise.Fretboard;
+using Clampwise.Look;
+using Clampwise.Sound.TuneUp;
+using Terminal.Gui.Input;
+
+namespace Clampwise.Screens;
+
+/// <summary>One string is out of tune: which one, and which way?</summary>
+internal sealed class DetunePage : Page
+{
+    private readonly Shell _shell;
+    private readonly Desk _desk;
+    private readonly Setup _setup;
+    private readonly Random _random;
+    private DetuneLadder _ladder = DetuneLadder.Start;
+    private DetuneQuestion _question;
+    private StringNumber? _chosen;
+    private DetuneVerdict? _verdict;
+    private int _asked;
+    private int _right;
+
+    public DetunePage(Shell shell, Desk desk, Setup setup)
+    {
+        _shell = shell;
+        _desk = desk;
+        _setup = setup;
+        _random = new Random(desk.NewSeed());
+        _question = Ask();
+    }
+
+    public override string Title => "which string is out?";
+
+    public override string Corner => $"{_right} of {_asked} right   {_ladder.Step.Value:0} cents";
+
+    public override IReadOnlyList<(string Key, string Does)> Keys => _verdict is null
+        ? [($"1-{_setup.StringCount}", "string"), ("Up", "it is sharp"), ("Down", "it is flat"), ("r", "again"), ("t", "in tune"), ("Esc", "back")]
+        : [("Enter", "next"), ("r", "out of tune"), ("t", "in tune"), ("Esc", "back")];
+
+    public override IReadOnlyList<string> Help { get; } =
+    [
+        "All strings are heard one by one, then together. One of them is out by the number of cents at the top right. Press its number, then Up if it is sharp or Down if it is flat. After right answers in a row the step gets smaller; it starts at 30 cents and ends at 3. About 10 cents are what musicians tell apart.",
+    ];
+
+    public override IReadOnlyList<Line> Draw(int width, int height)
+    {
+        var picture = new FretboardPicture(_setup, Fretting.AllRinging(_setup.StringCount))
+        {
+            Marked = _verdict is not null ? StringSet.Of([_question.String]) : _chosen is { } chosen ? StringSet.Of([chosen]) : default,
+        };
+        return
+        [
+            Line.Of("One string is out of tune. Which one, and is it sharp or flat?", Tone.Strong),
+            Line.Empty,
+            .. FretboardDrawing.Draw(picture, _desk.Glyphs, width),
+            Line.Empty,
+            .. _desk.Sound.IsAudible ? Line.Wrap(Said, width, _verdict is { IsAllRight: false } ? Tone.Wrong : Tone.Right) : [Line.Of(_desk.Sound.Notice ?? "", Tone.Wrong)],
+        ];
+    }
+
+    public override bool Press(Key key)
+    {
+        if (key == Key.Esc)
+        {
+            _shell.Close();
+            return true;
+        }
+
+        if (key.AsRune.Value is 'r' or 'R')
+        {
+            _desk.Sound.Play(_question.Performance());
+            return true;
+        }
+
+        if (key.AsRune.Value is 't' or 'T')
+        {
+            _desk.Sound.Play(_question.InTune());
+            return true;
+        }
+
+        return _verdict is null ? PressAsking(key) : PressJudged(key);
+    }
+
+    public override void Leave() => _desk.Sound.Stop();
+
+    private string Said => _verdict switch
+    {
+        null => _chosen is { } chosen ? $"String {chosen}: Up if it is sharp, Down if it is flat." : "",
+        { IsAllRight: true } => $"Right: string {_question.String} is {Words}.",
+        { IsStringRight: true } => $"The right string, the other way: string {_question.String} is {Words}.",
+        _ => $"It is string {_question.String}, {Words}.",
+    };
+
+    private string Words => $"{Math.Abs(_question.Detune.Value):0} cents {(_question.IsSharp ? "sharp" : "flat")}";
+
+    private bool PressAsking(Key key)
+    {
+        int number = key.AsRune.Value - '0';
+        if (number >= 1 && number <= _setup.StringCount)
+        {
+            _chosen = StringNumber.Of(number);
+            return true;
+        }
+
+        if (_chosen is not { } chosen || (key != Key.CursorUp && key != Key.CursorDown))
+        {
+            return false;
+        }
+
+        _verdict = _question.Judge(chosen, key == Key.CursorUp);
+        _ladder = _ladder.After(_verdict);
+        _asked++;
+        _right += _verdict.IsAllRight ? 1 : 0;
+        return true;
+    }
+
+    private bool PressJudged(Key key)
+    {
+        if (key != Key.Enter && key != Key.Space)
+        {
+            return false;
+        }
+
+        _question = Ask();
+        return true;
+    }
+
+    private DetuneQuestion Ask()
+    {
+        (_chosen, _verdict) = (null, null);
+        var question = DetuneQuestion.Ask(_setup, _ladder, _random, _desk.Settings.Style.ConcertPitch);
+        _desk.Sound.Play(question.Performance());
+        return question;
+    }
+}

@@ -1,0 +1,104 @@
+using Clampwise.Fretboard;
+using Clampwise.Look;
+using Clampwise.Sound;
+using Clampwise.Sound.TuneUp;
+using Terminal.Gui.Input;
+
+namespace Clampwise.Screens;
+
+/// <summary>In tune after the clamp went on: every string's target, reference tones, and the pairs that show whether it holds.</summary>
+internal sealed class TunePage(Shell shell, Desk desk, Setup setup) : Page
+{
+    private readonly TuningPlan _plan = TuningPlan.Of(setup, desk.Settings.Style.ConcertPitch);
+    private int _pair;
+
+    public override string Title => "tune up";
+
+    public override string Corner => $"{setup}   {desk.Settings.Style.ConcertPitch}";
+
+    public override IReadOnlyList<(string Key, string Does)> Keys =>
+        [($"1-{setup.StringCount}", "hear a string"), ("Up Down", "choose a pair"), ("Enter", "hear it"), ("b", "hear it beat"), ("w", "which one is out?"), ("Esc", "back")];
+
+    public override IReadOnlyList<string> Help { get; } =
+    [
+        "A clamp pulls the strings that it holds sharp, the low ones most; a partial clamp parts the strings into pulled and free ones, and octaves between the two show it. Tune by unisons and octaves: they are pure in equal temperament, fifths are two cents narrow and major thirds fourteen wide. Take the retuning back when the clamp comes off.",
+        "A number plays that string as it should sound from its ground. Enter plays the pair under the cursor in tune; b plays it with the upper string ten cents sharp, so that you know the beating that you listen for.",
+        "w is an exercise: one string is out of tune as a clamp leaves it. Which one, and which way? The steps go from thirty cents down to three as you answer right.",
+    ];
+
+    public override IReadOnlyList<Line> Draw(int width, int height)
+    {
+        List<Line> lines =
+        [
+            Line.Of($"tune in this order: {string.Join(" ", _plan.Order)}", Tone.Strong),
+            .. _plan.Targets.Reverse().Select(TargetLine),
+            Line.Empty,
+        ];
+        if (_plan.Pairs.IsEmpty)
+        {
+            lines.AddRange(Line.Wrap("No two strings stand in unison or octaves here: tune each one to its reference.", width, Tone.Quiet));
+            return lines;
+        }
+
+        int room = Math.Max(1, height - lines.Count - 4);
+        int top = Math.Clamp(_pair - room + 1, 0, Math.Max(0, _plan.Pairs.Length - room));
+        lines.AddRange(_plan.Pairs.Skip(top).Take(room).Select((pair, i) => PairLine(pair, top + i == _pair)));
+        lines.Add(Line.Empty);
+        lines.AddRange(Line.Wrap(_plan.Pairs[_pair].Advice, width, Tone.Quiet));
+        return lines;
+    }
+
+    public override bool Press(Key key)
+    {
+        if (key == Key.Esc)
+        {
+            shell.Close();
+            return true;
+        }
+
+        if ((key == Key.CursorDown || key == Key.CursorUp) && !_plan.Pairs.IsEmpty)
+        {
+            _pair = Math.Clamp(_pair + (key == Key.CursorDown ? 1 : -1), 0, _plan.Pairs.Length - 1);
+            return true;
+        }
+
+        int number = key.AsRune.Value - '0';
+        if (number >= 1 && number <= setup.StringCount)
+        {
+            return Play(TuningTones.Reference(setup, StringNumber.Of(number), desk.Settings.Style.ConcertPitch));
+        }
+
+        if (key.AsRune.Value is 'w' or 'W')
+        {
+            shell.Open(new DetunePage(shell, desk, setup));
+            return true;
+        }
+
+        return !_plan.Pairs.IsEmpty && PressPair(key);
+    }
+
+    public override void Leave() => desk.Sound.Stop();
+
+    private bool PressPair(Key key)
+    {
+        Cents? off = key == Key.Enter ? default(Cents) : key.AsRune.Value is 'b' or 'B' ? new Cents(10) : null;
+        return off is { } cents && Play(TuningTones.Pair(setup, _plan.Pairs[_pair], cents, desk.Settings.Style.ConcertPitch));
+    }
+
+    private bool Play(Performance performance)
+    {
+        desk.Sound.Play(performance);
+        return true;
+    }
+
+    private static Line TargetLine(StringTarget target) => Line.Of($" {target.String}  ", Tone.Key)
+        .And($"{target.Pitch,-4}", Tone.Strong)
+        .And($" {target.Hertz,7:0.00} Hz  ")
+        .And(target.IsHeld ? "held: expect it sharp" : "free", target.IsHeld ? Tone.Held : Tone.Free);
+
+    private static Line PairLine(TuningPair pair, bool isHere) =>
+        Line.Of(isHere ? " > " : "   ", Tone.Key)
+            .And($"strings {pair.Lower} and {pair.Upper}  ", isHere ? Tone.Cursor : Tone.Plain)
+            .And(pair.Octaves switch { 0 => "unison", 1 => "octave", var many => $"{many} octaves" }, Tone.Quiet)
+            .And(pair.CrossesClamp ? "  across the clamp" : "", Tone.Held);
+}
