@@ -31,6 +31,7 @@ public class ArchitectureTests
         ["Clampwise.Practice"] = ["MathNet.Numerics"],
         ["Clampwise.Sound"] = ["NAudio.Core", "NAudio.Midi", "NAudio.Wasapi", "NAudio.WinMM"],
         ["Clampwise.Storage"] = ["LiteDB", "System.IO.Hashing", "Tomlyn"],
+        ["Clampwise.Charts"] = ["ScottPlot"],
         ["Clampwise"] = ["System.CommandLine", "Terminal.Gui"],
     };
 

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Clampwise.Charts;
 using Clampwise.Practice;
 using Clampwise.Storage;
 
@@ -18,8 +19,11 @@ internal static class ProgressCommands
     public static Command BuildProgress(Surroundings around, Option<string?> data)
     {
         Option<bool> json = SharedOptions.Json();
-        var command = new Command("progress", "Recall by week, time practised, what is coming due, and what is taken for what.") { json };
-        command.SetAction(parsed => DataCommand.WithStore(around, parsed.GetValue(data), store => PrintProgress(around, store, parsed.GetValue(json))));
+        var plot = new Option<string?>("--plot") { Description = "Draw it into a file instead, .svg or .png.", HelpName = "file" };
+        var command = new Command("progress", "Recall by week, time practised, what is coming due, and what is taken for what.") { plot, json };
+        command.SetAction(parsed => DataCommand.WithStore(around, parsed.GetValue(data), store => parsed.GetValue(plot) is { } file
+            ? ProgressPlot.Save(ReportOf(around, store), file) is { } fault ? around.Refuse("--plot", fault) : ExitCode.Good
+            : PrintProgress(around, store, parsed.GetValue(json))));
         return command;
     }
 
@@ -44,7 +48,7 @@ internal static class ProgressCommands
 
     private static int PrintProgress(Surroundings around, ProgressStore store, bool asJson)
     {
-        ProgressReport report = ProgressReport.Of(store.ReadAll(), store.LoadMemory(FsrsSettings.Usual), Today(around));
+        ProgressReport report = ReportOf(around, store);
         if (asJson)
         {
             PrintJson(around.Out, report);
@@ -87,6 +91,9 @@ internal static class ProgressCommands
             JsonLines.Print(to, new DueRow("due", day.Day.ToString(), day.Count));
         }
     }
+
+    private static ProgressReport ReportOf(Surroundings around, ProgressStore store) =>
+        ProgressReport.Of(store.ReadAll(), store.LoadMemory(FsrsSettings.Usual), Today(around));
 
     private static PracticeDay Today(Surroundings around) =>
         new PracticeCalendar(around.Time.LocalTimeZone, PracticeCalendar.UsualDayStart).DayOf(around.Time.GetUtcNow());

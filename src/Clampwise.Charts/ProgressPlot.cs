@@ -1,0 +1,109 @@
+using System.Globalization;
+using Clampwise.Practice;
+using Clampwise.Theory;
+using ScottPlot;
+using SkiaSharp;
+
+namespace Clampwise.Charts;
+
+/// <summary>Progress as pictures: recall and minutes by week, and what comes due.</summary>
+public static class ProgressPlot
+{
+    private const int Width = 900;
+    private const int Height = 900;
+    private const int DaysShown = 30;
+
+    /// <summary>Writes the plots of a report, as SVG or PNG by the ending of the name.</summary>
+    /// <returns>What stood in the way; null if all went well.</returns>
+    public static Fault? Save(ProgressReport report, string path)
+    {
+        string ending = Path.GetExtension(path).ToLowerInvariant();
+        if (ending is not (".svg" or ".png"))
+        {
+            return new Fault($"a plot is written as .svg or .png, found '{path}'");
+        }
+
+        try
+        {
+            Multiplot plots = Draw(report);
+            string part = path + ".part";
+            if (ending == ".svg")
+            {
+                using FileStream file = File.Create(part);
+                using SKCanvas canvas = SKSvgCanvas.Create(new SKRect(0, 0, Width, Height), file);
+                plots.Render(canvas, new PixelRect(0, Width, Height, 0));
+            }
+            else
+            {
+                plots.SavePng(part, Width, Height);
+            }
+
+            File.Move(part, path, overwrite: true);
+            return null;
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            return new Fault($"{path} can't be written: {problem.Message}");
+        }
+    }
+
+    private static Multiplot Draw(ProgressReport report)
+    {
+        var plots = new Multiplot();
+        plots.AddPlots(3);
+        Recall(plots.GetPlot(0), report);
+        Minutes(plots.GetPlot(1), report);
+        Due(plots.GetPlot(2), report);
+        return plots;
+    }
+
+    private static void Recall(Plot plot, ProgressReport report)
+    {
+        WeekFigures[] weeks = [.. report.Weeks.Where(week => week.Recall is not null)];
+        plot.Title("recalled, by week");
+        ScottPlot.Plottables.Scatter recalled = AddLine(plot, report, weeks, week => week.Recall!.Value);
+        recalled.LegendText = "recalled";
+        WeekFigures[] foreseen = [.. weeks.Where(week => week.Foreseen is not null)];
+        ScottPlot.Plottables.Scatter model = AddLine(plot, report, foreseen, week => week.Foreseen!.Value);
+        model.LegendText = "as foreseen";
+        model.LinePattern = LinePattern.Dashed;
+        plot.ShowLegend();
+        plot.YLabel("per cent");
+        plot.Axes.SetLimitsY(0, 100);
+        LabelWeeks(plot, report);
+    }
+
+    private static ScottPlot.Plottables.Scatter AddLine(Plot plot, ProgressReport report, WeekFigures[] weeks, Func<WeekFigures, double> share)
+    {
+        double[] places = [.. weeks.Select(week => (double)report.Weeks.IndexOf(week))];
+        double[] heights = [.. weeks.Select(week => 100 * share(week))];
+        return plot.Add.Scatter(places, heights);
+    }
+
+    private static void Minutes(Plot plot, ProgressReport report)
+    {
+        plot.Title("minutes practised, by week");
+        plot.Add.Bars([.. report.Weeks.Select(week => week.Practised.TotalMinutes)]);
+        plot.YLabel("minutes");
+        plot.Axes.Margins(bottom: 0);
+        LabelWeeks(plot, report);
+    }
+
+    private static void Due(Plot plot, ProgressReport report)
+    {
+        plot.Title("coming due, by day");
+        plot.Add.Bars([.. report.Due.Take(DaysShown).Select(day => (double)day.Count)]);
+        plot.YLabel("items");
+        plot.XLabel("days from today");
+        plot.Axes.Margins(bottom: 0);
+    }
+
+    private static void LabelWeeks(Plot plot, ProgressReport report)
+    {
+        int step = Math.Max(1, report.Weeks.Length / 10);
+        int[] places = [.. Enumerable.Range(0, report.Weeks.Length).Where(place => place % step == 0)];
+        plot.Axes.Bottom.SetTicks(
+            [.. places.Select(place => (double)place)],
+            [.. places.Select(place => report.Weeks[place].Monday.Date.ToString("d MMM yy", CultureInfo.InvariantCulture))]);
+    }
+}
