@@ -11,8 +11,12 @@ internal static class ProgressCommands
     public static Command BuildWeak(Surroundings around, Option<string?> data)
     {
         Option<bool> json = SharedOptions.Json();
-        var command = new Command("weak", "List the weak shapes, each with its reasons.") { json };
-        command.SetAction(parsed => DataCommand.WithStore(around, parsed.GetValue(data), store => PrintWeak(around, store, parsed.GetValue(json))));
+        Option<bool> plain = PractiseCommands.PlainOption();
+        plain.Description = "Review them line by line instead.";
+        var command = new Command("weak", "List the weak shapes, each with its reasons.") { json, plain };
+        command.SetAction(parsed => parsed.GetValue(plain)
+            ? PractiseCommands.ReviewWeak(around, parsed.GetValue(data))
+            : DataCommand.WithStore(around, parsed.GetValue(data), store => PrintWeak(around, store, parsed.GetValue(json))));
         return command;
     }
 
