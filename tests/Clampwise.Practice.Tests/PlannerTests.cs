@@ -90,6 +90,9 @@ public class PlannerTests
         Assert.InRange(backlog.Sessions, 2, 12);
         Assert.DoesNotContain(plan.Items, planned => planned.Part == SessionPart.New);
         Assert.Contains("all are back", backlog.Words, StringComparison.Ordinal);
+        // After weeks away the session opens and ends on what is remembered best.
+        double[] recalls = [.. plan.All.Select(planned => memory.Recall(planned.Item.Key, Examples.Today)!.Value)];
+        Assert.True(plan.Close.Length > 0 && recalls[0] >= recalls.Order().ElementAt(recalls.Length / 2));
     }
 
     [Fact]

@@ -22,7 +22,7 @@ public static class DailyPlanner
 
         var work = new DailyWork(request, items);
         var random = new Random(request.Seed);
-        PracticeItem[] solid = work.Solid(SolidFrom, random);
+        PracticeItem[] solid = work.Easy(SolidFrom, random);
         int warmUps = Math.Clamp(solid.Length - SessionPlan.Closers, 0, WarmUps);
         PlannedItem[] warm = [.. solid.TakeLast(warmUps).Select(item => new PlannedItem(item, SessionPart.WarmUp))];
         PlannedItem[] close = [.. solid.SkipLast(warmUps).Take(CloseCandidates).Select(item => new PlannedItem(item, SessionPart.Close))];

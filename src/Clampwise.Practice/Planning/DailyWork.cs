@@ -6,6 +6,7 @@ namespace Clampwise.Practice;
 internal sealed class DailyWork
 {
     private const double ContrastFrom = 1.5;
+    private const int MostEasyDue = 4;
     private const double SolidChance = 0.02;
     private const double PressingShare = 0.85;
     private readonly PlanRequest _request;
@@ -48,10 +49,12 @@ internal sealed class DailyWork
     /// <summary>
     /// What is remembered well and not due, each shape once, the surest first; a little chance keeps sessions from ending alike.
     /// </summary>
-    public PracticeItem[] Solid(double recallFrom, Random random)
+    /// <remarks>After weeks away there may be nothing solid: then what is due and remembered best stands in for it.</remarks>
+    public PracticeItem[] Easy(double recallFrom, Random random)
     {
-        PracticeItem[] solid = [.. _items.Where(item => _known.TryGetValue(item.Key, out ItemMemory? memory)
-            && !IsDue(item) && memory.LastDay < _request.Today && memory.LastGrade >= Grade.Steady && RecallOf(memory) >= recallFrom)];
+        PracticeItem[] solid = [.. _items.Where(item => IsSolid(item, recallFrom))];
+        solid = solid.Length > 0 ? solid : [.. Due.Where(item => ContrastOf(item.Key) is null)
+            .OrderByDescending(item => RecallOf(_known[item.Key])).Take(MostEasyDue)];
         return [.. solid.OrderByDescending(item => RecallOf(_known[item.Key]) + (SolidChance * random.NextDouble())).DistinctBy(item => item.Key.Shape)];
     }
 
@@ -96,6 +99,9 @@ internal sealed class DailyWork
             }
         }
     }
+
+    private bool IsSolid(PracticeItem item, double recallFrom) => _known.TryGetValue(item.Key, out ItemMemory? memory)
+        && !IsDue(item) && ContrastOf(item.Key) is null && memory.LastDay < _request.Today && memory.LastGrade >= Grade.Steady && RecallOf(memory) >= recallFrom;
 
     private bool IsPressing(PracticeItem item) =>
         RecallOf(_known[item.Key]) < _request.Memory.Model.Settings.DesiredRetention * PressingShare;
