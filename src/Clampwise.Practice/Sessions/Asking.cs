@@ -38,7 +38,7 @@ internal static class Asking
 
     // Whoever has just begun has nothing solid yet: what went well in this very session closes it.
     private static ImmutableArray<PlannedItem> KnownAgain(SessionState state) => state.Length is null ? [] : [.. state.Outcomes
-        .Where(outcome => outcome.Attempt.Grade >= Grade.Steady && state.Asked.Count(item => item == outcome.Attempt.Item) < 3)
+        .Where(outcome => outcome.Attempt.Grade >= Grade.Steady && outcome.Attempt.Item.Direction != Direction.ChangeInTime && state.Asked.Count(item => item == outcome.Attempt.Item) < 3)
         .OrderByDescending(outcome => outcome.Attempt.Grade).ThenBy(outcome => outcome.Attempt.Thinking)
         .Select(outcome => new PlannedItem(outcome.Planned.Item, SessionPart.Close))];
 
