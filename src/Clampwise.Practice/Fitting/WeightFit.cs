@@ -50,7 +50,9 @@ public static class WeightFit
     private static FsrsWeights Minimise(ReviewHistory history, int to, FsrsSettings settings)
     {
         double penalty = 1.0 / Math.Max(1, FitLoss.Labels(history, 0, to));
-        Vector<double> lower = Vector<double>.Build.DenseOfEnumerable(FsrsWeights.Lowest.Select(Scaled));
+        // With same-day answers counted the published range of w19 starts a little above zero.
+        ImmutableArray<double> lowest = settings.CountsSameDay ? FsrsWeights.Lowest.SetItem(19, 0.01) : FsrsWeights.Lowest;
+        Vector<double> lower = Vector<double>.Build.DenseOfEnumerable(lowest.Select(Scaled));
         Vector<double> upper = Vector<double>.Build.DenseOfEnumerable(FsrsWeights.Highest.Select(Scaled));
         Vector<double> best = Vector<double>.Build.DenseOfEnumerable(FirstStabilities.Guess(history, to, settings).Values.Select(Scaled));
         double least = double.MaxValue;
