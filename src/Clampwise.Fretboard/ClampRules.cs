@@ -6,28 +6,29 @@ namespace Clampwise.Fretboard;
 /// <summary>What cannot be clamped: the refusals of a setup.</summary>
 internal static class ClampRules
 {
-    public static Fault? FirstFault(Tuning tuning, ImmutableArray<Clamp> clamps)
+    /// <summary>The first refusal and the place among the clamps of the one that it is about; null if all may stand.</summary>
+    public static (Fault Fault, int Place)? FirstFault(Tuning tuning, ImmutableArray<Clamp> clamps)
     {
-        StringSet all = StringSet.All(tuning.StringCount);
-        foreach (Clamp clamp in clamps)
+        for (int place = 0; place < clamps.Length; place++)
         {
-            if (clamp.Strings.Count == 0)
+            Fault? fault = OwnFault(tuning, clamps[place])
+                ?? clamps.Take(place).Select(before => Conflict(before, clamps[place])).FirstOrDefault(conflict => conflict is not null);
+            if (fault is not null)
             {
-                return FretboardWords.ClampHoldsNothing(clamp);
-            }
-
-            if (clamp.Strings.Except(all) is { Count: > 0 } missing)
-            {
-                return FretboardWords.NoSuchString(missing.Strings.First().Number, tuning.StringCount);
-            }
-
-            if (clamp.Fret == Fret.Nut)
-            {
-                return FretboardWords.ClampAtNut(clamp);
+                return (fault, place);
             }
         }
 
-        return clamps.SelectMany((clamp, i) => clamps.Skip(i + 1).Select(other => Conflict(clamp, other))).FirstOrDefault(fault => fault is not null);
+        return null;
+    }
+
+    private static Fault? OwnFault(Tuning tuning, Clamp clamp)
+    {
+        StringSet missing = clamp.Strings.Except(StringSet.All(tuning.StringCount));
+        return clamp.Strings.Count == 0 ? FretboardWords.ClampHoldsNothing(clamp)
+            : missing.Count > 0 ? FretboardWords.NoSuchString(missing.Strings.First().Number, tuning.StringCount)
+            : clamp.Fret == Fret.Nut ? FretboardWords.ClampAtNut(clamp)
+            : null;
     }
 
     private static Fault? Conflict(Clamp one, Clamp other)

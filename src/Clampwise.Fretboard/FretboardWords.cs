@@ -17,16 +17,20 @@ internal static class FretboardWords
     public static Fault ExpectedFret(string found, int column) =>
         new($"expected the clamp's fret, 1 to {Fret.Last}, found {(found.Length == 0 ? "nothing" : $"'{found}'")}", column + 1);
 
-    public static Fault TwoHomes(int column) => new("only one place can be home: mark one clamp, or the tuning for the nut, with *", column + 1);
+    public static Fault TwoHomes(int column) =>
+        new("only one place can be home: mark one clamp, or the tuning for the nut, with *", column + 1);
 
     public static Fault ExpectedTuning(string text, Fault pitchFault) =>
-        new($"no tuning is called '{text.Trim()}', and it does not read as pitches such as D2 A2 D3 G3 A3 D4: {pitchFault.Message}", pitchFault.Column);
+        new(
+            $"no tuning is called '{text.Trim()}', and it does not read as pitches such as D2 A2 D3 G3 A3 D4: {pitchFault.Message}",
+            pitchFault.Column);
 
     public static Fault StringCountOutOfRange(int count) =>
         new($"a tuning has {Tuning.FewestStrings} to {StringNumber.Most} strings, found {count}");
 
     public static Fault StringOutOfOrder(StringNumber number, Pitch pitch, Pitch before) =>
-        new($"string {number} at {pitch} is lower than string {number.Number + 1} at {before}: give pitches from the lowest string to the highest");
+        new($"string {number} at {pitch} is lower than string {number.Number + 1} at {before}: "
+            + "give pitches from the lowest string to the highest");
 
     public static Fault PitchOutOfRange(StringNumber number, Pitch pitch) =>
         new($"string {number} at {pitch} is out of range: open strings lie from {Tuning.Lowest} to {Tuning.Highest}");
@@ -39,7 +43,7 @@ internal static class FretboardWords
     public static Fault ClampAtNut(Clamp clamp) => new($"clamp {clamp} sits at the nut: a clamp goes at fret 1 or above");
 
     public static Fault ClampsOverlap(Clamp one, Clamp other, StringSet shared) =>
-        new($"clamps {one} and {other} both hold string {shared} at fret {one.Fret}: give them different strings or frets");
+        new($"clamps {one} and {other} both hold {Spoken.Strings(shared)} at fret {one.Fret}: give them different strings or frets");
 
     public static Fault PartialBehindFull(Clamp partial, Clamp full) =>
         new($"clamp {partial} lies behind {full}, which stops every string: put the partial clamp above fret {full.Fret}");
@@ -56,24 +60,33 @@ internal static class FretboardWords
         new($"expected {expected} strings, lowest first, found {found}", column + 1);
 
     public static Fault ExpectedStop(string found, StringNumber number, bool isFromHome) =>
-        new($"string {number}: expected x, 0 or a fret{(isFromHome ? ", = beside the clamp or a negative fret behind it" : "")}, found '{found}'", 1);
+        new(
+            $"string {number}: expected x, 0 or a fret{(isFromHome ? ", = beside the clamp or a negative fret behind it" : "")}, "
+            + $"found '{found}'",
+            1);
 
     public static Fault FretOffNeck(string found, StringNumber number, Fret countedFrom) =>
-        new($"string {number}: fret {found}{(countedFrom > Fret.Nut ? $" from the clamp at {countedFrom}" : "")} is off the neck, which has frets 1 to {Fret.Last}", 1);
+        new(
+            $"string {number}: fret {found}{(countedFrom > Fret.Nut ? $" from the clamp at {countedFrom}" : "")} is off the neck, "
+            + $"which has frets 1 to {Fret.Last}",
+            1);
 
     public static Fault FingerAtOrBehindGround(StringNumber number, Fret finger, Fret ground) =>
         new($"string {number} is held by the clamp at {ground}: a finger at fret {finger} changes nothing, use a fret above {ground} or 0");
 
     public static Fault FingerBehindClamp(StringNumber number, Fret finger, Clamp clamp) =>
-        new($"string {number}: a finger at fret {finger} reaches behind clamp {clamp}, very awkward and allowed only when asked for: use fret {clamp.Fret} or above");
+        new($"string {number}: a finger at fret {finger} reaches behind clamp {clamp}, very awkward and allowed only when asked for: "
+            + $"use fret {clamp.Fret} or above");
 
     public static Fault FrettingForOtherStrings(int found, int expected) =>
         new($"the fretting is for {found} strings, the setup has {expected}");
 
     public static Fault HandSpanOutOfRange(double millimetres) =>
-        new($"a hand of {millimetres:0.#} mm is out of range: from finger 1 to finger 4 it spans {Hand.NarrowestMillimetres:0} to {Hand.WidestMillimetres:0} mm");
+        new($"a hand of {millimetres:0.#} mm is out of range: from finger 1 to finger 4 it spans "
+            + $"{Hand.NarrowestMillimetres:0} to {Hand.WidestMillimetres:0} mm");
 
-    public static Fault ExpectedHand(string found) => new($"expected small, medium, large or a span such as 98 mm, found '{found.Trim()}'", 1);
+    public static Fault ExpectedHand(string found) =>
+        new($"expected small, medium, large or a span such as 98 mm, found '{found.Trim()}'", 1);
 
     public static Fault TooManyFingers(int fewest) => new($"{Spoken.Count(fewest, "finger")} needed");
 
@@ -81,9 +94,18 @@ internal static class FretboardWords
         new($"reach {millimetres:0} mm, from fret {lowest} to fret {highest}: this hand spans {hand.SpanMillimetres:0.#} mm");
 
     public static Fault SpreadTooFar(FingerPair pair, Hand hand, Neck neck) =>
-        new($"{pair.One.InWords()} at fret {pair.OneFret} and {pair.Other.InWords()} at fret {pair.OtherFret} lie {pair.Millimetres(neck):0} mm apart: in this hand they spread {hand.SpreadMillimetres(pair.One, pair.Other):0} mm");
+        new($"{pair.One.InWords()} at fret {pair.OneFret} and {pair.Other.InWords()} at fret {pair.OtherFret} "
+            + $"lie {pair.Millimetres(neck):0} mm apart: in this hand they spread {hand.SpreadMillimetres(pair.One, pair.Other):0} mm");
 
     public static Fault MaxFretOutOfRange(int fret) => new($"the highest fret is {fret}: give 1 to {Fret.Last}");
 
     public static Fault SpanOutOfRange(int span) => new($"the span is {span} frets: give 1 to {FrettingSpace.WidestSpan}");
+
+    public static Fault ExpectedDegree(string found) =>
+        new($"expected degrees such as R 3 5 b7 9, found {(found.Trim().Length == 0 ? "nothing" : $"'{found.Trim()}'")}", 1);
+
+    public static Fault NearHasOtherStrings(int found, int expected) =>
+        new($"the voicing to stay near has {found} strings, the setup has {expected}");
+
+    public static Fault NotNegative(string what, int found) => new($"{what} is {found}: give 0 or more");
 }

@@ -3,7 +3,9 @@ using Clampwise.Theory;
 
 namespace Clampwise.Fretboard;
 
-/// <summary>For every string, lowest first: muted, ringing, or a finger at a fret. Packed into one word, so that copying and comparing are free.</summary>
+/// <summary>
+/// For every string, lowest first: muted, ringing, or a finger at a fret. Packed into one word, so that copying and comparing are free.
+/// </summary>
 public readonly record struct Fretting
 {
     private const int BitsEach = 8;

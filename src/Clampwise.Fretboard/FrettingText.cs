@@ -64,9 +64,9 @@ internal static class FrettingText
             return FretboardWords.ExpectedStop(word, number, isFromHome);
         }
 
-        long fromNut = (long)fret + (isFromHome ? setup.HomeFret.Number : 0);
-        return fromNut is >= 1 and <= Fret.Last
-            ? StringStop.At(Fret.Of((int)fromNut))
+        Fret? fromNut = isFromHome ? setup.FromNut(new HomeFret(fret)) : fret <= Fret.Last ? Fret.Of(fret) : null;
+        return fromNut is { } found && found > Fret.Nut
+            ? StringStop.At(found)
             : FretboardWords.FretOffNeck(word, number, isFromHome ? setup.HomeFret : Fret.Nut);
     }
 
@@ -83,7 +83,7 @@ internal static class FrettingText
     public static string PrintFromHome(Fretting fretting, Setup setup)
     {
         string Stop(StringStop stop) => stop.Finger is { } fret
-            ? fret == setup.HomeFret ? "=" : (fret - setup.HomeFret).ToString(CultureInfo.InvariantCulture)
+            ? fret == setup.HomeFret ? "=" : setup.FromHome(fret).ToString()
             : stop.ToString();
         return $"{FromHomeMark} {string.Join(' ', fretting.Stops.Select(Stop))}";
     }

@@ -3,7 +3,9 @@ using Clampwise.Theory;
 
 namespace Clampwise.Fretboard;
 
-/// <summary>The library of named tunings, read from NamedTunings.txt. Which tunings bear which names is common practice, no source.</summary>
+/// <summary>
+/// The library of named tunings, read from NamedTunings.txt. Which tunings bear which names is common practice, no source.
+/// </summary>
 public static class NamedTunings
 {
     private static readonly Lazy<ImmutableArray<NamedTuning>> s_all = new(() => [.. ReadLines().Select(ReadEntry)]);

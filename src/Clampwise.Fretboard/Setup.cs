@@ -16,7 +16,9 @@ public sealed class Setup : IEquatable<Setup>
         Tuning = tuning;
         Clamps = clamps;
         Home = home;
-        _grounds = [.. tuning.Strings.Select(number => clamps.Where(clamp => clamp.Strings.Contains(number)).Select(clamp => clamp.Fret).DefaultIfEmpty(Fret.Nut).Max())];
+        Fret Ground(StringNumber number) =>
+            clamps.Where(clamp => clamp.Strings.Contains(number)).Select(clamp => clamp.Fret).DefaultIfEmpty(Fret.Nut).Max();
+        _grounds = [.. tuning.Strings.Select(Ground)];
     }
 
     /// <summary>The open pitches from the nut.</summary>
@@ -30,6 +32,13 @@ public sealed class Setup : IEquatable<Setup>
 
     /// <summary>The fret of the home clamp, or the nut.</summary>
     public Fret HomeFret => Home?.Fret ?? Fret.Nut;
+
+    /// <summary>A fret counted from home.</summary>
+    public HomeFret FromHome(Fret fret) => new(fret - HomeFret);
+
+    /// <summary>A fret counted from the nut; null if it is not on the neck.</summary>
+    public Fret? FromNut(HomeFret fret) =>
+        (long)fret.Number + HomeFret.Number is >= 0 and <= Fret.Last and var number ? Fret.Of((int)number) : null;
 
     /// <summary>How many strings there are.</summary>
     public int StringCount => Tuning.StringCount;
@@ -108,7 +117,8 @@ public sealed class Setup : IEquatable<Setup>
     public static Result<Setup> Parse(string text) => SetupText.Parse(text);
 
     /// <inheritdoc/>
-    public bool Equals(Setup? other) => other is not null && Tuning.Equals(other.Tuning) && Clamps.SequenceEqual(other.Clamps) && Home == other.Home;
+    public bool Equals(Setup? other) =>
+        other is not null && Tuning.Equals(other.Tuning) && Clamps.SequenceEqual(other.Clamps) && Home == other.Home;
 
     /// <inheritdoc/>
     public override bool Equals(object? obj) => Equals(obj as Setup);
@@ -121,13 +131,14 @@ public sealed class Setup : IEquatable<Setup>
 
     private static Result<Setup> Make(Tuning tuning, ImmutableArray<Clamp> written, Clamp? home)
     {
-        if (ClampRules.FirstFault(tuning, written) is { } fault)
+        if (ClampRules.FirstFault(tuning, written) is { } first)
         {
-            return fault;
+            return first.Fault;
         }
 
+        IEnumerable<Clamp> inOrder = written.OrderBy(clamp => clamp.Fret).ThenBy(clamp => clamp.Strings.ToString(), StringComparer.Ordinal);
         return home is null || written.Contains(home)
-            ? new Setup(tuning, [.. written.OrderBy(clamp => clamp.Fret).ThenBy(clamp => clamp.Strings.ToString(), StringComparer.Ordinal)], home)
+            ? new Setup(tuning, [.. inOrder], home)
             : FretboardWords.HomeNotAmongClamps(home);
     }
 }

@@ -52,6 +52,11 @@ internal static class SetupText
             home = marked.IsHome ? marked.Clamp : home;
         }
 
+        if (ClampRules.FirstFault(tuning, [.. clamps]) is { } first)
+        {
+            return first.Fault with { Column = parts[first.Place].Start + 1 };
+        }
+
         return isNutHome ? Setup.CreateFromNut(tuning, clamps) : Setup.Create(tuning, clamps, home);
     }
 
@@ -83,7 +88,8 @@ internal static class SetupText
     public static string Print(Setup setup)
     {
         Clamp? usualHome = setup.Clamps.LastOrDefault(clamp => !clamp.IsFull) ?? setup.Clamps.LastOrDefault();
-        IEnumerable<string> clamps = setup.Clamps.Select(clamp => clamp == setup.Home && clamp != usualHome ? $"{clamp}{HomeMark}" : $"{clamp}");
+        IEnumerable<string> clamps = setup.Clamps.Select(clamp =>
+            clamp == setup.Home && clamp != usualHome ? $"{clamp}{HomeMark}" : $"{clamp}");
         string tuning = setup.Home is null && usualHome is not null ? $"{setup.Tuning}{HomeMark}" : $"{setup.Tuning}";
         return string.Join(" + ", clamps.Prepend(tuning));
     }

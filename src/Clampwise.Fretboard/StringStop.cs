@@ -37,6 +37,9 @@ public readonly record struct StringStop
     /// <summary>The code of a finger at a fret.</summary>
     internal static int CodeOf(int fret) => fret + FirstFinger;
 
+    /// <summary>The fret of a finger's code.</summary>
+    internal static int FretOf(int code) => code - FirstFinger;
+
     internal static StringStop FromCode(int code) => new(code);
 
     /// <inheritdoc/>

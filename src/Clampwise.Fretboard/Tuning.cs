@@ -9,7 +9,9 @@ public sealed class Tuning : IEquatable<Tuning>
     /// <summary>The fewest strings that an instrument may have here.</summary>
     public const int FewestStrings = 4;
 
-    /// <summary>The lowest open pitch, C0: hearing ends a little above it (16 Hz), and clamps count down to it without leaving MIDI.</summary>
+    /// <summary>
+    /// The lowest open pitch, C0: hearing ends a little above it (16 Hz), and clamps count down to it without leaving MIDI.
+    /// </summary>
     public static Pitch Lowest { get; } = Pitch.FromMidi(12);
 
     /// <summary>The highest open pitch, C7: 24 frets above it are still MIDI notes.</summary>
@@ -75,7 +77,9 @@ public sealed class Tuning : IEquatable<Tuning>
         ? Create(Pitches.Select(pitch => pitch + semitones))
         : FretboardWords.TuningMovedAway(semitones);
 
-    /// <summary>Reads a tuning's name, such as <c>standard</c> or <c>drop D</c>, or its pitches, such as <c>D2 A2 D3 G3 A3 D4</c>.</summary>
+    /// <summary>
+    /// Reads a tuning's name, such as <c>standard</c> or <c>drop D</c>, or its pitches, such as <c>D2 A2 D3 G3 A3 D4</c>.
+    /// </summary>
     public static Result<Tuning> Parse(string text) => NamedTunings.Find(text.Trim()) is { } named ? named : ParsePitches(text);
 
     private static Result<Tuning> ParsePitches(string text)

@@ -77,8 +77,9 @@ public sealed class Voicing : IEquatable<Voicing>
     public Voicing InRig()
     {
         int lower = Setup.RigFret.Number;
-        StringStop[] stops = [.. Fretting.Stops.Select(stop => stop.Finger is { } fret ? StringStop.At(Fret.Of(fret.Number - lower)) : stop)];
-        return new Voicing(Setup.Rig, Fretting.Of(stops));
+        IEnumerable<StringStop> stops = Fretting.Stops.Select(stop =>
+            stop.Finger is { } fret ? StringStop.At(Fret.Of(fret.Number - lower)) : stop);
+        return new Voicing(Setup.Rig, Fretting.Of([.. stops]));
     }
 
     /// <inheritdoc/>

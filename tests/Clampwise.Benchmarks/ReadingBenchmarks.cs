@@ -4,8 +4,8 @@ using Clampwise.Theory;
 namespace Clampwise.Benchmarks;
 
 /// <summary>
-/// Readings of sounding pitches. The aim for the first reading is under one microsecond without allocation. All bars but the last two
-/// take the mean over 1,024 random voicings of three to six strings (fixed seed).
+/// Readings of sounding pitches. The aim for the first reading is under one microsecond without allocation. The first two give the
+/// mean over 1,024 random voicings of three to six strings (fixed seed).
 /// </summary>
 [MemoryDiagnoser]
 public class ReadingBenchmarks

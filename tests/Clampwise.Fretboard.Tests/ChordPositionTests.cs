@@ -14,9 +14,13 @@ public class ChordPositionTests(ITestOutputHelper output)
     [Fact]
     public void A_medium_hand_can_finger_every_position()
     {
-        string[] refusals = [.. s_positions.Select(position => Fingering.Of(position.Voicing)).Where(result => !result.IsGood).Select(result => result.Fault.Message)];
+        string[] refusals = [.. s_positions
+            .Select(position => Fingering.Of(position.Voicing))
+            .Where(result => !result.IsGood)
+            .Select(result => result.Fault.Message)];
         int small = s_positions.Count(position => Fingering.Of(position.Voicing, Hand.Small).IsGood);
-        output.WriteLine($"of {s_positions.Length} positions a medium hand fingers {s_positions.Length - refusals.Length}, a small one {small}");
+        int medium = s_positions.Length - refusals.Length;
+        output.WriteLine($"of {s_positions.Length} positions a medium hand fingers {medium}, a small one {small}");
         Assert.Empty(refusals);
     }
 
@@ -25,15 +29,18 @@ public class ChordPositionTests(ITestOutputHelper output)
     public void Reach_along_the_neck()
     {
         double[] reaches = [.. s_positions.Select(position => Fingering.Of(position.Voicing, Hand.Large).Value.ReachMillimetres).Order()];
-        output.WriteLine($"90 % reach {reaches[reaches.Length * 90 / 100]:0.0} mm, 99 % {reaches[reaches.Length * 99 / 100]:0.0} mm, all {reaches[^1]:0.0} mm");
+        double most = reaches[reaches.Length * 90 / 100];
+        output.WriteLine($"90 % reach {most:0.0} mm, 99 % {reaches[reaches.Length * 99 / 100]:0.0} mm, all {reaches[^1]:0.0} mm");
+        Assert.Equal(77.2, most, 0.1);
         Assert.Equal(97.3, reaches[reaches.Length * 99 / 100], 0.1);
     }
 
     [Fact]
     public void Fingers_agree_with_the_data_set_in_five_positions_of_six()
     {
-        int same = s_positions.Count(position => Fingering.Of(position.Voicing, Hand.Large).Value.ByString.Select(f => (int)f).SequenceEqual(position.Fingers));
-        output.WriteLine($"the same finger on every string in {same} of {s_positions.Length} positions, {(double)same / s_positions.Length:P1}");
+        static IEnumerable<int> Fingers(Voicing voicing) => Fingering.Of(voicing, Hand.Large).Value.ByString.Select(finger => (int)finger);
+        int same = s_positions.Count(position => Fingers(position.Voicing).SequenceEqual(position.Fingers));
+        output.WriteLine($"the same finger on every string in {same} of {s_positions.Length}, {(double)same / s_positions.Length:P1}");
         Assert.InRange((double)same / s_positions.Length, 0.84, 1.0);
     }
 

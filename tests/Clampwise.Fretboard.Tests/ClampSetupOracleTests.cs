@@ -45,7 +45,8 @@ public class ClampSetupOracleTests
         var rows = new TheoryData<string, string, string, string>();
         foreach (JsonElement entry in file.RootElement.GetProperty("entries").EnumerateArray())
         {
-            string clamp = $"{string.Join(',', entry.GetProperty("strings").GetString()!.AsEnumerable())}@{entry.GetProperty("fret").GetInt32()}";
+            string strings = string.Join(',', entry.GetProperty("strings").GetString()!.AsEnumerable());
+            string clamp = $"{strings}@{entry.GetProperty("fret").GetInt32()}";
             rows.Add(
                 $"{s_names[entry.GetProperty("base").GetString()!]} + {clamp}",
                 entry.GetProperty("open").GetString()!,
@@ -65,7 +66,8 @@ public class ClampSetupOracleTests
     {
         Setup setup = Setup.Parse(text).Value;
         Assert.Equal(midi, string.Join(' ', setup.GroundPitches.Select(pitch => pitch.Midi)));
-        Assert.Equal(open.Replace("Ab", "G#", StringComparison.Ordinal), string.Join(' ', setup.GroundPitches.Select(pitch => pitch.Class)));
+        string classes = string.Join(' ', setup.GroundPitches.Select(pitch => pitch.Class));
+        Assert.Equal(open.Replace("Ab", "G#", StringComparison.Ordinal), classes);
 
         // The data knows one standard tuning; those that lie a few frets lower match with it and are more than it lists.
         IEnumerable<string> found = NamedTunings.WithSameIntervals(setup.GroundPitches)

@@ -30,7 +30,8 @@ public class FingeringTests
     public void Well_known_shapes(string setup, string fretting, string fingers)
     {
         Fingering fingering = Fingering.Of(Voicing.Parse(Setup.Parse(setup).Value, fretting).Value).Value;
-        Assert.Equal(fingers.Replace(" ", "", StringComparison.Ordinal), string.Concat(fingering.ByString.Select(f => f == Finger.None ? "-" : f.Mark())));
+        IEnumerable<string> marks = fingering.ByString.Select(finger => finger == Finger.None ? "-" : finger.Mark());
+        Assert.Equal(fingers.Replace(" ", "", StringComparison.Ordinal), string.Concat(marks));
     }
 
     [Theory]
@@ -112,10 +113,12 @@ public class FingeringTests
             return;
         }
 
-        Assert.All(voicing.Strings, s => Assert.Equal(s.Stop.IsFretted ? 1 : 0, fingering.Placements.Count(p => p.Strings.Contains(s.Number))));
+        Assert.All(voicing.Strings, s =>
+            Assert.Equal(s.Stop.IsFretted ? 1 : 0, fingering.Placements.Count(p => p.Strings.Contains(s.Number))));
         Assert.Equal(fingering.Difficulty, fingering.Prices.Sum(price => price.Points));
         FingerPlacement[] fingers = [.. fingering.Placements.Where(p => p.Finger != Finger.Thumb)];
-        Assert.All(fingers.Zip(fingers.Skip(1)), pair => Assert.True(pair.First.Finger < pair.Second.Finger && pair.First.Fret <= pair.Second.Fret));
+        Assert.All(fingers.Zip(fingers.Skip(1)), pair =>
+            Assert.True(pair.First.Finger < pair.Second.Finger && pair.First.Fret <= pair.Second.Fret));
         Assert.All(fingering.Barres, barre => Assert.All(barre.Across.Except(barre.Strings).Strings, number =>
             Assert.True(voicing.Strings.Single(s => s.Number == number) is var s && (s.Pitch is null || s.StoppedAt >= barre.Fret))));
     }, iter: Trials);
@@ -125,8 +128,11 @@ public class FingeringTests
     {
         double naive = NaiveFingering.LeastPoints(voicing, Hand.Large, Neck.Usual);
         Result<Fingering> found = Fingering.Of(voicing, Hand.Large);
-        double cost = found.IsGood ? found.Value.Prices.Where(p => !p.Words.Contains("muted", StringComparison.Ordinal) && !p.Words.Contains("the clamp", StringComparison.Ordinal)).Sum(p => p.Points) : double.PositiveInfinity;
+        double cost = found.IsGood ? found.Value.Prices.Where(IsOfFingers).Sum(price => price.Points) : double.PositiveInfinity;
         Assert.Equal(naive, cost, 9);
+
+        static bool IsOfFingers(Price price) =>
+            !price.Words.Contains("muted", StringComparison.Ordinal) && !price.Words.Contains("the clamp", StringComparison.Ordinal);
     }, iter: Trials);
 
     [Theory]

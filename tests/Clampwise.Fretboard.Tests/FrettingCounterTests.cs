@@ -51,7 +51,8 @@ public class FrettingCounterTests
                     Barres = flag ? BarreRule.One : BarreRule.Any,
                     Unbroken = flag,
                 };
-                Assert.Equal(NaiveSpace.Frettings(setup, counter.Space).Count(fretting => NaiveSpace.Passes(setup, fretting, counter)), counter.Count(setup));
+                int expected = NaiveSpace.Frettings(setup, counter.Space).Count(fretting => NaiveSpace.Passes(setup, fretting, counter));
+                Assert.Equal(expected, counter.Count(setup));
             }, iter: 60);
 
     [Theory]
@@ -59,5 +60,6 @@ public class FrettingCounterTests
     [InlineData(25, 4, "the highest fret is 25: give 1 to 24")]
     [InlineData(14, 0, "the span is 0 frets: give 1 to 8")]
     [InlineData(14, 9, "the span is 9 frets: give 1 to 8")]
-    public void Spaces_refuse(int maxFret, int span, string words) => Assert.Equal(words, FrettingSpace.Create(maxFret, span).Fault.Message);
+    public void Spaces_refuse(int maxFret, int span, string words) =>
+        Assert.Equal(words, FrettingSpace.Create(maxFret, span).Fault.Message);
 }

@@ -12,7 +12,8 @@ public class FrettingTextTests
     public void Both_texts_read_back_to_the_same_fretting_over_every_fretting(string text)
     {
         Setup setup = Setup.Parse(text).Value;
-        StringStop[] stops = [StringStop.Muted, StringStop.Ringing, .. Enumerable.Range(1, Fret.Last).Select(fret => StringStop.At(Fret.Of(fret)))];
+        IEnumerable<StringStop> fretted = Enumerable.Range(1, Fret.Last).Select(fret => StringStop.At(Fret.Of(fret)));
+        StringStop[] stops = [StringStop.Muted, StringStop.Ringing, .. fretted];
         foreach (StringStop a in stops)
         {
             foreach (StringStop b in stops)
@@ -60,7 +61,8 @@ public class FrettingTextTests
 
     private static void ReadsBack(Fretting fretting, Setup setup)
     {
-        if (Fretting.Parse(fretting.ToString(), setup).Value != fretting || Fretting.Parse(fretting.ToHomeText(setup), setup).Value != fretting)
+        if (Fretting.Parse(fretting.ToString(), setup).Value != fretting
+            || Fretting.Parse(fretting.ToHomeText(setup), setup).Value != fretting)
         {
             Assert.Fail($"{fretting} or {fretting.ToHomeText(setup)} does not read back in {setup}");
         }

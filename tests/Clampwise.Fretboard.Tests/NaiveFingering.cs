@@ -1,11 +1,14 @@
 namespace Clampwise.Fretboard.Tests;
 
-/// <summary>Tries every finger on every fretted string and throws out what a hand cannot do; only the prices are the project's own.</summary>
+/// <summary>
+/// Tries every finger on every fretted string and throws out what a hand cannot do; only the prices are the project's own.
+/// </summary>
 internal static class NaiveFingering
 {
     public static double LeastPoints(Voicing voicing, Hand hand, Neck neck)
     {
-        (int Index, int Fret)[] fretted = [.. voicing.Fretting.Stops.Select((stop, i) => (i, stop.Finger?.Number ?? 0)).Where(pair => pair.Item2 > 0)];
+        (int Index, int Fret)[] fretted =
+            [.. voicing.Fretting.Stops.Select((stop, i) => (i, stop.Finger?.Number ?? 0)).Where(pair => pair.Item2 > 0)];
         double least = double.PositiveInfinity;
         var fingers = new int[fretted.Length];
         for (int choice = 0; choice < 1 << (2 * fretted.Length); choice++)
@@ -38,8 +41,10 @@ internal static class NaiveFingering
             }
 
             (int first, int last, int fret) = (own[0].Index, own[^1].Index, own[0].Fret);
-            bool stoppedTwice = own.Any(pair => pair.Fret != fret) || fretted.Any(pair => pair.Fret == fret && pair.Index > first && pair.Index < last && !own.Contains(pair));
-            bool isBlocked = Enumerable.Range(first, last - first + 1).Any(i => voicing.Strings[i] is { Pitch: not null } s && s.StoppedAt.Number < fret);
+            bool stoppedTwice = own.Any(pair => pair.Fret != fret)
+                || fretted.Except(own).Any(pair => pair.Fret == fret && pair.Index > first && pair.Index < last);
+            bool isBlocked = Enumerable.Range(first, last - first + 1).Any(i =>
+                voicing.Strings[i] is { Pitch: not null } s && s.StoppedAt.Number < fret);
             if (stoppedTwice || isBlocked || (fret, first).CompareTo(before) < 0)
             {
                 return null;
@@ -57,7 +62,8 @@ internal static class NaiveFingering
     private static double Points(List<(Finger Finger, FingerGroup Group)> placed, Hand hand, Neck neck, int lowest)
     {
         double strain = placed.SelectMany((one, i) => placed.Take(i).Select(other =>
-            neck.MillimetresBetween(Fret.Of(lowest + one.Group.Offset), Fret.Of(lowest + other.Group.Offset)) / hand.SpreadMillimetres(other.Finger, one.Finger)))
+            neck.MillimetresBetween(Fret.Of(lowest + one.Group.Offset), Fret.Of(lowest + other.Group.Offset))
+                / hand.SpreadMillimetres(other.Finger, one.Finger)))
             .DefaultIfEmpty(0.0).Max();
         return FingerCost.Total(FingerCost.Of([.. placed.Select(p => p.Group)], [.. placed.Select(p => p.Finger)]).Points, strain);
     }

@@ -1,6 +1,8 @@
 namespace Clampwise.Fretboard.Tests;
 
-/// <summary>Every fretting of a small space by trying everything and throwing out what does not fit, and the counting rules word by word.</summary>
+/// <summary>
+/// Every fretting of a small space by trying everything and throwing out what does not fit, and the counting rules word by word.
+/// </summary>
 internal static class NaiveSpace
 {
     public static IEnumerable<Fretting> Frettings(Setup setup, FrettingSpace space)

@@ -12,7 +12,8 @@ public class NamedTuningsTests
     [Fact]
     public void Every_name_is_of_one_tuning_and_every_tuning_has_one_line()
     {
-        string[] names = [.. NamedTunings.All.SelectMany(named => named.Aliases.Prepend(named.Name)).Select(name => name.ToUpperInvariant())];
+        string[] names =
+            [.. NamedTunings.All.SelectMany(named => named.Aliases.Prepend(named.Name)).Select(name => name.ToUpperInvariant())];
         Assert.Equal(names.Length, names.Distinct().Count());
         Assert.Equal(NamedTunings.All.Length, NamedTunings.All.Select(named => named.Tuning).Distinct().Count());
     }

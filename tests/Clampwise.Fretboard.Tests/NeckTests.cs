@@ -1,6 +1,8 @@
 namespace Clampwise.Fretboard.Tests;
 
-/// <summary>Fret positions: equal temperament, and the old divisor 17.817 of the trade (each fret takes that part of what remains).</summary>
+/// <summary>
+/// Fret positions: equal temperament, and the old divisor 17.817 of the trade (each fret takes that part of what remains).
+/// </summary>
 public class NeckTests
 {
     // Worked out from L (1 - 2^(-n/12)) with L = 648 mm, standard arithmetic.

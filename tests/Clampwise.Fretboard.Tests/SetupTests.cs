@@ -29,6 +29,16 @@ public class SetupTests
         Assert.Equal(turned, Setup.Parse(setup).Value.Turned().Value.ToString());
 
     [Fact]
+    public void A_fret_counts_from_home_and_back() => Gen.Select(Gens.Setups, Gen.Int[0, Fret.Last]).Sample((setup, fret) =>
+    {
+        HomeFret fromHome = setup.FromHome(Fret.Of(fret));
+        Assert.Equal(fret - setup.HomeFret.Number, fromHome.Number);
+        Assert.Equal(Fret.Of(fret), setup.FromNut(fromHome));
+        Assert.Null(setup.FromNut(new HomeFret(Fret.Last + 1)));
+        Assert.Null(setup.FromNut(new HomeFret(int.MinValue)));
+    });
+
+    [Fact]
     public void Turned_twice_is_the_same_setup() =>
         Gens.Setups.Sample(setup => Assert.Equal(setup, setup.Turned().Value.Turned().Value));
 

@@ -19,8 +19,12 @@ public class VoicingWordsTests
     [Theory]
     [InlineData("200000", 0, "string 6 free, finger at fret 2 beside the clamp, F#2")]
     [InlineData("000001", 5, "string 1 free, finger at fret 1 behind the clamp at fret 2, F4")]
-    public void A_finger_beside_or_behind_the_clamp_is_said(string fretting, int index, string start) => Assert.StartsWith(
-        start, VoicingWords.Lines(Voicing.Parse(Setup.Parse("3-5@2").Value, fretting, allowBehindClamp: true).Value).ElementAt(index), StringComparison.Ordinal);
+    public void A_finger_beside_or_behind_the_clamp_is_said(string fretting, int index, string start)
+    {
+        Voicing voicing = Voicing.Parse(Setup.Parse("3-5@2").Value, fretting, allowBehindClamp: true).Value;
+        Assert.StartsWith(start, VoicingWords.Lines(voicing).ElementAt(index), StringComparison.Ordinal);
+    }
+
 
     [Fact]
     public void Notes_are_spelled_by_the_reading_and_fingers_are_named()
@@ -45,13 +49,15 @@ public class VoicingWordsTests
     [InlineData(7, -2, "the diminished seventh")]
     [InlineData(9, 1, "the sharp ninth")]
     [InlineData(13, 0, "the thirteenth")]
-    public void Degrees(int number, int alteration, string words) => Assert.Equal(words, VoicingWords.Say(ChordDegree.Of(number, alteration)));
+    public void Degrees(int number, int alteration, string words) =>
+        Assert.Equal(words, VoicingWords.Say(ChordDegree.Of(number, alteration)));
 
     [Fact]
     public void Every_string_of_every_voicing_has_its_line() => Gens.Voicings.Sample(voicing =>
     {
         string[] lines = [.. VoicingWords.Lines(voicing)];
         Assert.Equal(voicing.Setup.StringCount, lines.Length);
-        Assert.All(voicing.Strings.Zip(lines), pair => Assert.Equal(pair.First.Pitch is null, pair.Second.EndsWith("muted", StringComparison.Ordinal)));
+        Assert.All(voicing.Strings.Zip(lines), pair =>
+            Assert.Equal(pair.First.Pitch is null, pair.Second.EndsWith("muted", StringComparison.Ordinal)));
     });
 }

@@ -20,13 +20,13 @@ public class ChordSymbolTests
     [InlineData("C(add#11)", "C(add#11)", "C(#11)", "Cadd#4", "Cadd♯11")]
     [InlineData("Cadd4(add9)", "Cadd4(add9)", "Cadd9add11", "C2add4", "C(add4,add9)")]
     [InlineData("C6", "C6", "CM6", "Cmaj6", "Cadd6", "C(6)", "Cadd13")]
-    [InlineData("C6/9", "C6/9", "C69", "C6(9)", "C6add9", "CM6/9")]
+    [InlineData("C6/9", "C6/9", "C69", "C6(9)", "C6add9", "CM6/9", "C(6/9)", "C6,9")]
     [InlineData("C6/9/E", "C6/9/E", "C69/E")]
     [InlineData("Cm6/9", "Cm6/9", "C-69")]
     [InlineData("C7", "C7", "Cdom7", "C dominant 7")]
     [InlineData("Cmaj7", "Cmaj7", "CM7", "CMaj7", "CMAJ7", "Cma7", "CΔ", "CΔ7", "C△", "C^7", "C7M", "C(maj7)", "C major 7")]
     [InlineData("Cm7", "Cm7", "C-7", "Cmi7", "Cmin7", "C minor 7")]
-    [InlineData("Cm(maj7)", "Cm(maj7)", "CmM7", "CmMaj7", "C-Δ7", "CmΔ", "Cminmaj7", "Cm7M", "Cmi(ma7)")]
+    [InlineData("Cm(maj7)", "Cm(maj7)", "CmM7", "CmMaj7", "C-Δ7", "CmΔ", "Cminmaj7", "Cm7M", "Cmi(ma7)", "Cm/maj7", "Cmin/M7", "C minor major 7")]
     [InlineData("Cm7b5", "Cm7b5", "Cø", "Cø7", "CØ", "Cm7(b5)", "C-7b5", "Cm7-5", "Cmi7(♭5)", "C half-diminished 7", "Chalfdim7")]
     [InlineData("Cdim7", "Cdim7", "C°7", "Co7", "Cdiminished7")]
     [InlineData("Cdim(maj7)", "Cdim(maj7)", "Cm(maj7)b5", "C°M7", "Cm(maj7,b5)")]
@@ -80,6 +80,7 @@ public class ChordSymbolTests
     [InlineData("Cm7(maj7)", "column 5: expected no second seventh: the chord has one already")]
     [InlineData("C7x", "column 3: expected m, maj7, 7, sus4, add9, no3, (b5) or another part of a chord symbol, or a slash and a bass note, found 'x'")]
     [InlineData("Cm5", "column 3: expected m, maj7, 7, sus4, add9, no3, (b5) or another part of a chord symbol, or a slash and a bass note, found '5'")]
+    [InlineData("C/m", "column 2: expected m, maj7, 7, sus4, add9, no3, (b5) or another part of a chord symbol, or a slash and a bass note, found '/m'")]
     [InlineData("C####", "column 5: expected at most three accidentals of one kind, such as F# or Bb")]
     public void Refuses(string text, string words) => Assert.Equal(words, ChordSymbol.Parse(text).Fault.ToString());
 

@@ -56,7 +56,8 @@ public sealed class ClampMove
                 yield break;
             }
 
-            yield return $"{Spoken.Strings(From.HeldStrings)} held, {Spoken.Semitones(Frets)}; {Spoken.Strings(From.FreeStrings)} free, unchanged";
+            string held = $"{Spoken.Strings(From.HeldStrings)} held, {Spoken.Semitones(Frets)}";
+            yield return $"{held}; {Spoken.Strings(From.FreeStrings)} free, unchanged";
             yield return "a shape keeps its name only if no free string rings in it";
             yield return $"open strings {string.Join(' ', To.GroundPitches)}: {SetupDescription.Of(To).Resemblance}";
         }

@@ -14,8 +14,11 @@ public sealed record OpenStringChange(StringNumber Number, Pitch From, Pitch To,
     public int SemitonesUp => To - From;
 
     /// <summary>In words: <c>string 3 rings G3, free, then A3, held: two semitones up</c>.</summary>
-    public override string ToString() =>
-        $"string {Number} rings {From}, {Held(WasHeld)}, then {To}, {Held(IsHeld)}{(SemitonesUp == 0 ? "" : $": {Spoken.Semitones(SemitonesUp)}")}";
+    public override string ToString()
+    {
+        string change = SemitonesUp == 0 ? "" : $": {Spoken.Semitones(SemitonesUp)}";
+        return $"string {Number} rings {From}, {Held(WasHeld)}, then {To}, {Held(IsHeld)}{change}";
+    }
 
     private static string Held(bool isHeld) => isHeld ? "held" : "free";
 }

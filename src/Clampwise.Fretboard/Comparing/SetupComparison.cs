@@ -9,7 +9,12 @@ public sealed class SetupComparison
     {
         First = SetupDescription.Of(first);
         Second = SetupDescription.Of(second);
-        Strings = [.. first.Strings.Where(number => number.Number <= second.StringCount).Select(number => StringComparison(first, second, number))];
+        Strings =
+        [
+            .. first.Strings
+                .Where(number => number.Number <= second.StringCount)
+                .Select(number => StringComparison(first, second, number)),
+        ];
     }
 
     /// <summary>The setup that is compared.</summary>
@@ -39,7 +44,7 @@ public sealed class SetupComparison
             yield return $"{Second.Setup}: {Second.Spelling}; {Second.Resemblance}";
             if (Transposition is { } up)
             {
-                yield return up == 0 ? "the open strings are the same" : $"the open strings are the same, {Spoken.Semitones(up)} in the second";
+                yield return $"the open strings are the same{(up == 0 ? "" : $", {Spoken.Semitones(up)} in the second")}";
                 yield break;
             }
 

@@ -51,7 +51,8 @@ public sealed class SetupDescription
             if (Turned is { } turned)
             {
                 SetupDescription other = Of(turned);
-                yield return $"turned round: {turned}, open strings {string.Join(' ', turned.GroundPitches)}: {other.OpenStrings.SoundingName}, {other.Resemblance}";
+                string pitches = string.Join(' ', turned.GroundPitches);
+                yield return $"turned round: {turned}, open strings {pitches}: {other.OpenStrings.SoundingName}, {other.Resemblance}";
             }
         }
     }

@@ -35,7 +35,7 @@ internal sealed class FingerFronts
 
         foreach (Point point in _scratch.Points)
         {
-            _points.Add(point with { Points = point.Points + (float)extraPoints });
+            _points.Add(point with { Points = point.Points + extraPoints });
         }
     }
 
@@ -59,7 +59,7 @@ internal sealed class FingerFronts
         return least;
     }
 
-    private readonly record struct Point(float Points, float Strain);
+    private readonly record struct Point(double Points, double Strain);
 
     private readonly struct Front(List<Point> points) : FingerSearch.IVisitor
     {
@@ -68,7 +68,7 @@ internal sealed class FingerFronts
         public void Visit(ReadOnlySpan<FingerGroup> groups, ReadOnlySpan<Finger> fingers)
         {
             var cost = FingerCost.Of(groups, fingers);
-            var point = new Point((float)cost.Points, (float)cost.Strain);
+            var point = new Point(cost.Points, cost.Strain);
             for (int i = Points.Count - 1; i >= 0; i--)
             {
                 if (Points[i].Points <= point.Points && Points[i].Strain <= point.Strain)

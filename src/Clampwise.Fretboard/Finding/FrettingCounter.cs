@@ -2,7 +2,9 @@ using System.Numerics;
 
 namespace Clampwise.Fretboard;
 
-/// <summary>Counts the frettings of a space by published rules alone, without prices or a hand, so that others can count the same.</summary>
+/// <summary>
+/// Counts the frettings of a space by published rules alone, without prices or a hand, so that others can count the same.
+/// </summary>
 public sealed record FrettingCounter
 {
     /// <summary>Which frettings are looked at.</summary>

@@ -13,6 +13,10 @@ public sealed record FrettingSpace
     /// <summary>Frets up to 14, where a neck usually meets the body, within four frets (common practice, no source).</summary>
     public static FrettingSpace Usual { get; } = new(Fret.Of(14), 4);
 
+    /// <summary>The usual space for so many strings: with eight it ends at the octave, so that an index of it stays under 60 MB.</summary>
+    public static FrettingSpace UsualFor(int stringCount) =>
+        stringCount < StringNumber.Most ? Usual : new FrettingSpace(Fret.Of(12), Usual.Span);
+
     /// <summary>The highest fret for a finger.</summary>
     public Fret MaxFret { get; }
 

@@ -18,6 +18,12 @@ internal readonly record struct PackedVoicing(ulong Bits)
     /// <summary>Difficulties beyond it are kept as this.</summary>
     public const double HardestPoints = byte.MaxValue / StepsInAPoint;
 
+    /// <summary>Keys lie below it.</summary>
+    public const int KeyCount = 1 << 16;
+
+    /// <summary>Bass and pitch classes in one number.</summary>
+    public int Key => (int)(Bits >> ClassesShift);
+
     public ulong Stops => Bits & StopsMask;
 
     /// <summary>Difficulty in points, to a tenth.</summary>
@@ -28,12 +34,28 @@ internal readonly record struct PackedVoicing(ulong Bits)
 
     public int BassClass => (int)(Bits >> BassShift);
 
+    public static int KeyOf(int bass, int classes) => (bass << PitchClass.Count) | classes;
+
+    public static (int Bass, int Classes) OfKey(int key) => (key >> PitchClass.Count, key & ((1 << PitchClass.Count) - 1));
+
+    /// <summary>The code of the lowest string of some stops.</summary>
+    public static int FirstStop(ulong stops) => (int)stops & ((1 << BitsEach) - 1);
+
     public static PackedVoicing Of(in WalkedFretting fretting, double difficulty)
     {
-        ulong steps = (ulong)Math.Min(byte.MaxValue, Math.Round(difficulty * StepsInAPoint));
+        ulong steps = (ulong)Steps(difficulty);
         return new PackedVoicing(
-            fretting.Stops | (steps << DifficultyShift) | ((ulong)fretting.Classes << ClassesShift) | ((ulong)fretting.BassClass << BassShift));
+            fretting.Stops
+            | (steps << DifficultyShift)
+            | ((ulong)fretting.Classes << ClassesShift)
+            | ((ulong)fretting.BassClass << BassShift));
     }
+
+    /// <summary>A difficulty as it is kept: to a tenth, half a tenth upward, and no more than <see cref="HardestPoints"/>.</summary>
+    public static double ToTenth(double difficulty) => Steps(difficulty) / StepsInAPoint;
+
+    // Prices are multiples of a twentieth: a little more keeps those that lie half way from falling either way by rounding error.
+    private static double Steps(double difficulty) => Math.Min(byte.MaxValue, Math.Floor((difficulty * StepsInAPoint) + 0.501));
 
     /// <summary>The stop code of the string at a place from the lowest, 0.</summary>
     public int StopAt(int index) => (int)(Bits >> (index * BitsEach)) & ((1 << BitsEach) - 1);

@@ -8,7 +8,11 @@ internal sealed class PatternTables(Setup setup, int span, bool usesThumb)
     /// <summary>The table for frettings whose lowest finger is at this fret.</summary>
     public PatternTable At(int lowestFret)
     {
-        int[] offsets = [.. Enumerable.Range(0, setup.StringCount).Select(index => PatternTable.GroundOffset(setup.GroundAt(index).Number, lowestFret, span))];
+        int[] offsets =
+        [
+            .. Enumerable.Range(0, setup.StringCount)
+                .Select(index => PatternTable.GroundOffset(setup.GroundAt(index).Number, lowestFret, span)),
+        ];
         string key = string.Join(',', offsets);
         if (!_tables.TryGetValue(key, out PatternTable? table))
         {

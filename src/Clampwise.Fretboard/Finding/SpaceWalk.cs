@@ -49,7 +49,8 @@ internal sealed class SpaceWalk
         }
     }
 
-    private void Step<TVisitor>(int index, in WalkedFretting so, bool hasLowest, int place, ref TVisitor visitor) where TVisitor : struct, IVisitor
+    private void Step<TVisitor>(int index, in WalkedFretting so, bool hasLowest, int place, ref TVisitor visitor)
+        where TVisitor : struct, IVisitor
     {
         if (index == _count)
         {
@@ -67,7 +68,8 @@ internal sealed class SpaceWalk
         if (!isLastChance)
         {
             Step(index + 1, so, hasLowest, next, ref visitor);
-            Step(index + 1, so.With(index, StringStop.Ringing.Code, _open[index] + _grounds[index], place, 0.0f), hasLowest, next, ref visitor);
+            int ringing = _open[index] + _grounds[index];
+            Step(index + 1, so.With(index, StringStop.Ringing.Code, ringing, place, 0.0f), hasLowest, next, ref visitor);
         }
 
         int highest = _lowest == 0 ? 0 : Math.Min(isLastChance ? _lowest : _lowest + _span - 1, _maxFret);

@@ -1,6 +1,8 @@
 namespace Clampwise.Fretboard;
 
-/// <summary>Keeps the cheapest assignment within the hand's reach, the first of equals, and the least strained one for saying why none is.</summary>
+/// <summary>
+/// Keeps the cheapest assignment within the hand's reach, the first of equals, and the least strained one for saying why none is.
+/// </summary>
 /// <param name="strainScale">What remains of the string at the lowest fretted fret, as a multiple of the hand's span.</param>
 internal struct CheapestVisitor(double strainScale) : FingerSearch.IVisitor
 {

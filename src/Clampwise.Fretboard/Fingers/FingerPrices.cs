@@ -34,7 +34,7 @@ internal static class FingerPrices
     public const double FullSpread = 2.5;
 
     /// <summary>A muted string between sounding ones.</summary>
-    public const double MutedInside = 0.6;
+    public const double MutedInside = 1.0;
 
     /// <summary>A finger beside the clamp: the clamp must be set back a little.</summary>
     public const double BesideClamp = 2.0;

@@ -70,7 +70,7 @@ internal sealed class FingerSearch(int stringCount, bool usesThumb)
     // Every rising choice of fingers, as the bits of a number.
     private void VisitFingers<TVisitor>(int count, int start, ref TVisitor visitor) where TVisitor : struct, IVisitor
     {
-        for (int chosen = (1 << MostFingers) - 1; chosen >= 0; chosen--)
+        for (int chosen = 0; chosen < 1 << MostFingers; chosen++)
         {
             if (BitOperations.PopCount((uint)chosen) != count)
             {
@@ -147,12 +147,16 @@ internal sealed class FingerSearch(int stringCount, bool usesThumb)
         for (int i = 0; i < count; i++)
         {
             FingerGroup group = _groups[i];
-            _groups[i] = group.IsBarre ? group with { Edges = RingsAt(group.First - 1, group.Offset) + RingsAt(group.Last + 1, group.Offset) } : group;
+            int edges = RingsAt(group.First - 1, group.Offset) + RingsAt(group.Last + 1, group.Offset);
+            _groups[i] = group.IsBarre ? group with { Edges = edges } : group;
         }
 
         return count;
     }
 
-    private int RingsAt(int index, int offset) =>
-        index >= 0 && index < stringCount && StopPattern.At(_pattern, index) is var stop && StopPattern.IsRinging(stop) && !StopPattern.LetsAcross(stop, offset) ? 1 : 0;
+    private int RingsAt(int index, int offset)
+    {
+        byte stop = index >= 0 && index < stringCount ? StopPattern.At(_pattern, index) : StopPattern.Muted;
+        return StopPattern.IsRinging(stop) && !StopPattern.LetsAcross(stop, offset) ? 1 : 0;
+    }
 }

@@ -62,7 +62,8 @@ public sealed class Fingering
             return WhyNot(voicing, hand, neck, search.FewestFingers(pattern), cheapest.LeastStrained);
         }
 
-        StringSet StringsOf(int bits) => StringSet.Of(voicing.Setup.Strings.Where(number => ((bits >> number.IndexAmong(voicing.Setup.StringCount)) & 1) == 1));
+        int count = voicing.Setup.StringCount;
+        StringSet StringsOf(int bits) => StringSet.Of(voicing.Setup.Strings.Where(number => ((bits >> number.IndexAmong(count)) & 1) == 1));
         IEnumerable<FingerPlacement> placements = best.Groups.Select((group, i) => new FingerPlacement(
             best.Fingers[i],
             Fret.Of(lowest + group.Offset),

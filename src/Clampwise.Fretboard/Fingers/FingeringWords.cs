@@ -14,8 +14,8 @@ internal static class FingeringWords
         {
             new(Spoken.Count(fingers, "finger"), assignment.Cost.Fingers),
             new(Barres(assignment), assignment.Cost.Barres),
-            new("fingers off their own frets or strings", assignment.Cost.Spread),
-            new($"spread of {assignment.Strain:P0} of what the fingers reach", FingerCost.StrainPoints(assignment.Strain)),
+            new("fingers crowded or stretched", assignment.Cost.Spread),
+            new($"spread of {assignment.Strain:P0} of the reach", FingerCost.StrainPoints(assignment.Strain)),
             new($"{Spoken.Count(inside, "muted string")} between sounding ones", inside * FingerPrices.MutedInside),
             new($"{Spoken.Count(beside, "string")} fretted beside the clamp", beside * FingerPrices.BesideClamp),
             new($"{Spoken.Count(behind, "string")} fretted behind the clamp", behind * FingerPrices.BehindClamp),

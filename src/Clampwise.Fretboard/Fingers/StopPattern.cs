@@ -79,6 +79,7 @@ internal static class StopPattern
             sounding |= At(pattern, index) == Muted ? 0 : 1 << index;
         }
 
-        return sounding == 0 ? 0 : BitOperations.Log2((uint)sounding) - BitOperations.TrailingZeroCount(sounding) + 1 - BitOperations.PopCount((uint)sounding);
+        int across = BitOperations.Log2((uint)sounding) - BitOperations.TrailingZeroCount(sounding) + 1;
+        return sounding == 0 ? 0 : across - BitOperations.PopCount((uint)sounding);
     }
 }

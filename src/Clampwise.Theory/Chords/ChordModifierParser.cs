@@ -74,6 +74,8 @@ internal sealed class ChordModifierParser(ChordTextReader reader, ChordQualityDr
             return MakeAltered(start);
         }
 
+        bool isSlash = reader.StartsWith("/m") || reader.StartsWith("/M");
+        reader.GoTo(isSlash ? start + 1 : start);
         if (ChordQualityParser.ReadMajorMark(reader) || reader.TryReadAny(ChordQualityParser.Triangles))
         {
             return MajorSeventh(start);

@@ -9,8 +9,10 @@ internal sealed class ChordTextReader(string text, int position)
 
     public bool IsAtEnd => Position >= Text.Length;
 
-    /// <summary>True at the slash that starts a bass: one with a letter after it, or nothing that could be a degree.</summary>
-    public bool IsAtBass => Peek('/') && !(Position + 1 < Text.Length && char.IsAsciiDigit(Text[Position + 1]));
+    /// <summary>True at the slash that starts a bass: one without a degree (7/6) or a major mark (m/maj7) after it.</summary>
+    public bool IsAtBass => Peek('/') && !IsBeforeDegree;
+
+    private bool IsBeforeDegree => Position + 1 < Text.Length && (char.IsAsciiDigit(Text[Position + 1]) || Text[Position + 1] is 'm' or 'M');
 
     public bool Peek(char sign) => Position < Text.Length && Text[Position] == sign;
 

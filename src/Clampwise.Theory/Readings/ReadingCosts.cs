@@ -13,7 +13,7 @@ internal static class ReadingCosts
     private const int Omission = 16;
     private const int ThirdInBass = 12;
     private const int FancyInversion = 5;
-    private const int Crowding = 25;
+    private const int Crowding = 23;
 
     /// <summary>The cost of a quality with all its tones and its root in the bass.</summary>
     public static int OfQuality(ChordQuality quality) =>

@@ -6,7 +6,7 @@ namespace Clampwise.Theory;
 internal static class ReadingOrder
 {
     /// <summary>The dearest name that still counts as one: beyond it a set is called a cluster.</summary>
-    private const int DearestCost = 64;
+    private const int DearestCost = 63;
 
     private static readonly ToneSet s_fifth = new(0b0000_1000_0001);
     private static readonly ToneSet s_fourth = new(0b0000_0010_0001);

@@ -1,0 +1,135 @@
+using Clampwise.Theory;
+
+namespace Clampwise.Fretboard;
+
+/// <summary>A query made ready for packed voicings of one setup: whether one fits, and how it ranks.</summary>
+internal sealed class QueryMatcher
+{
+    private readonly VoicingQuery _query;
+    private readonly RowReader _rows;
+    private readonly ChordSymbol[] _symbols;
+    private readonly KeyPoints _keys;
+    private readonly PitchClass? _root;
+    private readonly int _homeFret;
+    private readonly double _maxDifficulty;
+    private readonly int _keepRinging;
+    private readonly int _maxMovement;
+    private readonly int[]? _movements;
+
+    public QueryMatcher(Setup setup, VoicingQuery query, RowReader rows)
+    {
+        (_query, _rows, _homeFret) = (query, rows, setup.HomeFret.Number);
+        _symbols = [.. SoundingSymbols(setup, query)];
+        _keys = new KeyPoints(_symbols, query.Degrees, query.Bass);
+        _root = AskedRoot(setup, query);
+        _maxDifficulty = query.MaxDifficulty ?? double.PositiveInfinity;
+        _keepRinging = query.KeepRinging.Strings.Aggregate(0, (bits, number) => bits | (1 << number.IndexAmong(setup.StringCount)));
+        _maxMovement = query.MaxMovement ?? int.MaxValue;
+        _movements = query.Near is { } near ? Movements(near, rows) : null;
+    }
+
+    /// <summary>The names asked for, at concert pitch.</summary>
+    public static IEnumerable<ChordSymbol> SoundingSymbols(Setup setup, VoicingQuery query)
+    {
+        if (query.SoundingName is { } sounding)
+        {
+            yield return sounding;
+        }
+
+        if (query.ShapeName is { } shape)
+        {
+            yield return shape.TransposedBy(setup.HomeFret.Number);
+        }
+    }
+
+    /// <summary>The root asked for, at concert pitch; null if any will do.</summary>
+    public static PitchClass? AskedRoot(Setup setup, VoicingQuery query) =>
+        SoundingSymbols(setup, query).FirstOrDefault()?.Root.Class ?? query.Degrees?.Root;
+
+    /// <summary>
+    /// True if the voicing fits; what it scores at best then, fewer points being better, before its first reading is looked at.
+    /// </summary>
+    public bool Fits(PackedVoicing voicing, out double atBest)
+    {
+        double difficulty = voicing.Difficulty;
+        float key = _keys[voicing.Key];
+        atBest = 0.0;
+        if (float.IsNaN(key) || difficulty > _maxDifficulty)
+        {
+            return false;
+        }
+
+        Row row = _rows.Read(voicing);
+        if (!FitsRow(row) || !FitsEnds(voicing))
+        {
+            return false;
+        }
+
+        int movement = _movements is null ? 0 : Movement(_movements, voicing);
+        atBest = difficulty + key + Points(voicing, row) + (movement * RankingWeights.Semitone);
+        return movement <= _maxMovement;
+    }
+
+    /// <summary>What the first reading of the exact pitches adds to the score at best.</summary>
+    public double ReadingPoints(PackedVoicing voicing)
+    {
+        Span<Pitch> buffer = stackalloc Pitch[StringNumber.Most];
+        ReadOnlySpan<Pitch> pitches = _rows.Pitches(voicing, buffer);
+        double points = 0.0;
+        foreach (ChordSymbol symbol in _symbols)
+        {
+            points += FirstReading.Of(pitches).Is(symbol) ? 0.0 : RankingWeights.OfName(Sonority.Read(pitches).Accepts(symbol).Kind);
+        }
+
+        // Without a root asked for, the score at best took the bass for the root.
+        bool isRootInBass = _root is not null || FirstReading.Of(pitches) is { Quality: not null } first && first.Root == first.Bass;
+        return isRootInBass ? points : points - RankingWeights.RootInBass;
+    }
+
+    private bool FitsRow(Row row) =>
+        (row.Ringing & _keepRinging) == _keepRinging
+        && (_query.AllowBehindClamp || !row.IsBehind)
+        && row.RingingCount >= _query.MinRinging
+        && row.RingingCount <= _query.MaxRinging
+        && row.SoundingCount >= _query.MinStrings
+        && (row.IsUnbroken || !_query.Unbroken)
+        && row.Span <= (_query.Span ?? int.MaxValue);
+
+    // The class of the bass was seen to with the key.
+    private bool FitsEnds(PackedVoicing voicing)
+    {
+        if (_query.Bass?.Exact is null && _query.Top is null)
+        {
+            return true;
+        }
+
+        (int lowest, int highest) = _rows.Extremes(voicing);
+        return (_query.Bass is not { } bass || bass.Is(lowest)) && (_query.Top is not { } top || top.Is(highest));
+    }
+
+    private double Points(PackedVoicing voicing, Row row) =>
+        _rows.RingingPoints[row.Ringing]
+        + ((_rows.StringCount - row.SoundingCount) * RankingWeights.Muted)
+        + (row.FretsAbove(_homeFret) * RankingWeights.HandFret)
+        + (_root is null || _root.Value.Number == voicing.BassClass ? RankingWeights.RootInBass : 0.0);
+
+    // The movement of a voicing is that of its pairs of strings, added up.
+    private static int[] Movements(Voicing near, RowReader rows)
+    {
+        int[] from = [.. near.Strings.Select(sounding => VoiceMovement.Midi(sounding.Pitch))];
+        return StringPairs.Table(
+            (index, stop) => index < from.Length ? default(VoiceMovement).With(from[index], rows.Midi(index, stop)).Total : 0,
+            (one, other) => one + other);
+    }
+
+    private static int Movement(int[] movements, PackedVoicing voicing)
+    {
+        int total = 0;
+        for (int pair = 0; pair < StringPairs.Count; pair++)
+        {
+            total += movements[StringPairs.Place(voicing, pair)];
+        }
+
+        return total;
+    }
+}
