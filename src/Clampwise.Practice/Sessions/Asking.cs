@@ -5,7 +5,7 @@ namespace Clampwise.Practice;
 /// <summary>Picks the next question of a session.</summary>
 internal static class Asking
 {
-    // About five minutes of rest in each 25 (common practice among hand therapists' advice to musicians, no source).
+    // About five minutes of rest in each 25 (common practice, no source).
     public static TimeSpan RestEvery { get; } = TimeSpan.FromMinutes(25);
 
     /// <summary>The state with the next question open, or the end of the session.</summary>
