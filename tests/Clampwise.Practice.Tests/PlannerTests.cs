@@ -50,6 +50,7 @@ public class PlannerTests
         Assert.All(plan.Items.Take(2), planned => Assert.Equal(SessionPart.WarmUp, planned.Part));
         Assert.All(plan.Close, planned => Assert.True(memory.Recall(planned.Item.Key, Examples.Today) > 0.95));
         Assert.InRange(plan.Close.Length, SessionPlan.Closers, 6);
+        Assert.InRange(plan.ExpectedRight, 0.7, 0.97);
     }
 
     [Fact]

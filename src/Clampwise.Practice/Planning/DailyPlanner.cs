@@ -33,6 +33,7 @@ public static class DailyPlanner
         return new SessionPlan(SessionKind.Daily, [.. opening, .. middle], [.. close], request.Length)
         {
             DueInAll = work.AllDue.Length,
+            ExpectedRight = opening.Concat(middle).Select(planned => Prediction.Known(planned.Item, request.Memory, request.Today)).DefaultIfEmpty().Average(),
             Backlog = IsBacklog(work) ? BacklogOf(work, middle) : null,
         };
     }
