@@ -25,6 +25,14 @@ internal static class PracticeWords
     public static Fault WeightOutOfRange(int index, double found, double lowest, double highest) =>
         new($"weight w{index} must lie from {lowest} to {highest}, found {found}");
 
+    public static Fault DrillWithoutVoicings(DrillId id) => new($"drill {id} has no voicings: expected one or more");
+
+    public static Fault VoicingOfOtherSetup(int place, Voicing voicing, Setup setup) =>
+        new($"voicing {place} is played in {voicing.Setup}: expected one in {setup}");
+
+    public static Fault SameVoicingTwice(int first, int second, Voicing voicing) =>
+        new($"voicing {second} ({voicing.Fretting}) is the same as voicing {first}: expected each one once");
+
     public static Fault RetentionOutOfRange(double found) =>
         new($"the desired retention must lie from {FsrsSettings.LowestRetention} to {FsrsSettings.HighestRetention}, found {found}");
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BenchmarkDotNet.Attributes;
+using Clampwise.Fretboard;
 using Clampwise.Practice;
 using Clampwise.Practice.Tests;
 
@@ -55,6 +56,12 @@ public class PracticeBenchmarks
         SessionState judged = Session.Step(_asking, new SessionEvent.Answered(At(6), new Answer.NotKnown(), TimeSpan.Zero), _world).State;
         return Session.Step(judged, new SessionEvent.WentOn(At(9)), _world).State;
     }
+
+    [Benchmark]
+    public Repertoire Make_the_repertoire_from_frettings() => Repertoire.Of(_repertoire.Drills.Select(drill => drill with
+    {
+        Voicings = [.. drill.Voicings.Select(voicing => new DrillVoicing(Voicing.Create(drill.Setup, voicing.Voicing.Fretting).Value))],
+    }));
 
     [Benchmark]
     public FitReport Fit_weights_to_5000_answers() => WeightFit.Fit(_answers, FsrsWeights.Default, FsrsSettings.Usual);

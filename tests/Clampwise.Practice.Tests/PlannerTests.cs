@@ -50,6 +50,7 @@ public class PlannerTests
         Assert.All(plan.Items.Take(2), planned => Assert.Equal(SessionPart.WarmUp, planned.Part));
         Assert.All(plan.Close, planned => Assert.True(memory.Recall(planned.Item.Key, Examples.Today) > 0.95));
         Assert.InRange(plan.Close.Length, SessionPlan.Closers, 6);
+        Assert.InRange(plan.ExpectedRight, 0.7, 0.97);
     }
 
     [Fact]
@@ -90,6 +91,9 @@ public class PlannerTests
         Assert.InRange(backlog.Sessions, 2, 12);
         Assert.DoesNotContain(plan.Items, planned => planned.Part == SessionPart.New);
         Assert.Contains("all are back", backlog.Words, StringComparison.Ordinal);
+        // After weeks away the session opens and ends on what is remembered best.
+        double[] recalls = [.. plan.All.Select(planned => memory.Recall(planned.Item.Key, Examples.Today)!.Value)];
+        Assert.True(plan.Close.Length > 0 && recalls[0] >= recalls.Order().ElementAt(recalls.Length / 2));
     }
 
     [Fact]

@@ -245,6 +245,31 @@ public class QuestionTests
     }
 
     [Fact]
+    public void The_hints_of_a_comparison_are_worded_alike_and_true()
+    {
+        foreach (Question question in Enumerable.Range(0, 30).Select(seed => Ask(Examples.Lantern, 5, Direction.HearTwoCompare, seed)))
+        {
+            string words = question.Hints[1].Words;
+            Assert.Matches("^Listen to strings [1-6][-,][1-6]: if anything moved, one of them did.$", words);
+            StringSet named = StringSet.Parse(words.Split(' ')[3].TrimEnd(':'), 6).Value;
+            StringSet moved = StringChanges.Between(question.Subject, question.Partner!.Voicing);
+            Assert.True(moved.Count == 0 || named.Intersect(moved).Count > 0);
+        }
+    }
+
+    [Fact]
+    public void The_hints_of_a_change_name_what_stays_and_the_fingers()
+    {
+        Drill pair = Examples.Drill("pair", "standard + 1-5@2", "x04440", "x04430");
+        var repertoire = Repertoire.Of([pair]);
+        var context = new AskContext(repertoire, Examples.Nothing, Examples.Today, QuestionOptions.Usual, new Random(1));
+        Question question = QuestionMaker.Make(repertoire.Find(new ItemKey(pair.Voicings[0].Key, Direction.ChangeInTime))!, context);
+        Assert.Equal(2, question.Hints.Length);
+        Assert.Matches("stays|leave together", question.Hints[0].Words);
+        Assert.Contains("fret 4", question.Hints[1].Words, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Names_alone_are_asked_once_for_each_name_and_only_with_a_clamp()
     {
         var open = Repertoire.Of([Examples.Drill("open", "standard", "x02220", "x02210")]);

@@ -240,6 +240,44 @@ public class SessionTests
     }
 
     [Fact]
+    public void The_first_session_of_all_closes_with_what_went_well()
+    {
+        Player player = Daily();
+        player.Begin();
+        SessionSummary summary = player.PlayOn();
+        Outcome last = summary.Outcomes[^1];
+        Assert.Equal(SessionPart.Close, last.Planned.Part);
+        Assert.Contains(summary.Outcomes.SkipLast(1), outcome => outcome.Attempt.Item == last.Attempt.Item && outcome.Attempt.IsCorrect);
+    }
+
+    [Fact]
+    public void A_rest_is_offered_after_25_minutes_on_the_clock_and_not_again_at_once()
+    {
+        Player player = Daily(request: new PlanRequest(Examples.Harbour, Examples.Nothing, Examples.Today, 1) { Length = TimeSpan.FromMinutes(60) });
+        player.Begin();
+        player.Answer(new Answer.NotKnown(), thinking: 1490);
+        player.GoOn();
+        Assert.Empty(player.Effects.OfType<SessionEffect.Notice>());
+        player.Answer(new Answer.NotKnown(), thinking: 20);
+        player.GoOn();
+        player.Answer(new Answer.NotKnown());
+        player.GoOn();
+        Assert.Contains("rest", Assert.Single(player.Effects.OfType<SessionEffect.Notice>()).Words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_tired_hand_gets_no_more_changes_and_a_word_of_care()
+    {
+        var request = new PlanRequest(Examples.Harbour, Examples.Nothing, Examples.Today, 1) { Directions = [Direction.ChangeInTime, Direction.SeeShapeSayShapeName], Length = TimeSpan.FromHours(2) };
+        Player player = Daily(request: request);
+        Assert.Contains(player.State.Queue, planned => planned.Item.Key.Direction == Direction.ChangeInTime);
+        player.Begin();
+        SessionStep step = player.Do(stamp => new SessionEvent.Skipped(stamp, SkipReason.HandNeedsRest));
+        Assert.Contains("clinician", step.Of<SessionEffect.Notice>().Single().Words, StringComparison.Ordinal);
+        Assert.DoesNotContain(player.State.Queue, planned => planned.Item.Key.Direction == Direction.ChangeInTime);
+    }
+
+    [Fact]
     public void The_same_seed_asks_the_same_questions()
     {
         string[] Run()

@@ -17,10 +17,6 @@ public static class WeightFit
 
     private const int MostIterations = 60;
 
-    // How far each weight varies between learners (the published optimiser's spreads; from memory).
-    private static readonly double[] s_spreads =
-        [6.43, 9.66, 17.58, 27.85, .57, .28, .6, .12, .39, .18, .33, .3, .09, .16, .57, .25, 1.03, .31, .32, .14, .27];
-
     /// <summary>True if the log has grown to <see cref="LeastAnswers"/>, and to double of what it was when weights were last chosen.</summary>
     public static bool IsDue(IEnumerable<LogEntry> entries)
     {
@@ -49,41 +45,18 @@ public static class WeightFit
 
     private static FsrsWeights Minimise(ReviewHistory history, int to, FsrsSettings settings)
     {
-        double penalty = 1.0 / Math.Max(1, FitLoss.Labels(history, 0, to));
-        Vector<double> lower = Vector<double>.Build.DenseOfEnumerable(FsrsWeights.Lowest.Select(Scaled));
-        Vector<double> upper = Vector<double>.Build.DenseOfEnumerable(FsrsWeights.Highest.Select(Scaled));
-        Vector<double> best = Vector<double>.Build.DenseOfEnumerable(FirstStabilities.Guess(history, to, settings).Values.Select(Scaled));
-        double least = double.MaxValue;
-
-        // The minimiser throws at its limit of iterations and would lose its point: the best one is kept in here.
-        double Loss(Vector<double> scaled)
-        {
-            double loss = FitLoss.Mean(history, new Fsrs(Unscaled(scaled), settings, rounds: false), 0, to, weighsNewerMore: true)
-                + (penalty * (scaled * scaled));
-            if (loss < least)
-            {
-                (least, best) = (loss, scaled.Clone());
-            }
-
-            return loss;
-        }
-
-        var objective = new ForwardDifferenceGradientObjectiveFunction(ObjectiveFunction.Value(Loss), lower, upper);
+        var loss = new FitObjective(history, to, settings);
+        var objective = new ForwardDifferenceGradientObjectiveFunction(ObjectiveFunction.Value(loss.At), loss.Lower, loss.Upper);
+        Vector<double> start = FitObjective.Scale(FirstStabilities.Guess(history, to, settings).Values);
         try
         {
-            new BfgsBMinimizer(1e-5, 1e-6, 1e-7, MostIterations).FindMinimum(objective, lower, upper, best.Clone());
+            new BfgsBMinimizer(1e-5, 1e-6, 1e-7, MostIterations).FindMinimum(objective, loss.Lower, loss.Upper, start);
         }
         catch (OptimizationException)
         {
             // Its limit of iterations, or a line search that found no lower point: what was best so far stands.
         }
 
-        return Unscaled(best);
+        return loss.Best;
     }
-
-    // In spreads away from the default, so that every weight moves at one scale.
-    private static double Scaled(double weight, int index) => (weight - FsrsWeights.Default[index]) / s_spreads[index];
-
-    private static FsrsWeights Unscaled(Vector<double> scaled) => FsrsWeights.Create(scaled.Select((value, index) =>
-        Math.Clamp(FsrsWeights.Default[index] + (value * s_spreads[index]), FsrsWeights.Lowest[index], FsrsWeights.Highest[index]))).Value;
 }

@@ -22,7 +22,7 @@ public static class DailyPlanner
 
         var work = new DailyWork(request, items);
         var random = new Random(request.Seed);
-        PracticeItem[] solid = work.Solid(SolidFrom, random);
+        PracticeItem[] solid = work.Easy(SolidFrom, random);
         int warmUps = Math.Clamp(solid.Length - SessionPlan.Closers, 0, WarmUps);
         PlannedItem[] warm = [.. solid.TakeLast(warmUps).Select(item => new PlannedItem(item, SessionPart.WarmUp))];
         PlannedItem[] close = [.. solid.SkipLast(warmUps).Take(CloseCandidates).Select(item => new PlannedItem(item, SessionPart.Close))];
@@ -33,6 +33,7 @@ public static class DailyPlanner
         return new SessionPlan(SessionKind.Daily, [.. opening, .. middle], [.. close], request.Length)
         {
             DueInAll = work.AllDue.Length,
+            ExpectedRight = opening.Concat(middle).Select(planned => Prediction.Known(planned.Item, request.Memory, request.Today)).DefaultIfEmpty().Average(),
             Backlog = IsBacklog(work) ? BacklogOf(work, middle) : null,
         };
     }

@@ -5,13 +5,13 @@ namespace Clampwise.Practice;
 /// <summary>What lies before the planner on one day: the items sorted into due, weak, new, solid.</summary>
 internal sealed class DailyWork
 {
-    private const double ContrastFrom = 1.5;
+    private const int MostEasyDue = 4;
     private const double SolidChance = 0.02;
     private const double PressingShare = 0.85;
     private readonly PlanRequest _request;
     private readonly PracticeItem[] _items;
     private readonly Dictionary<ItemKey, ItemMemory> _known;
-    private readonly Dictionary<ShapeKey, ShapeKey> _contrasts;
+    private readonly Contrasts _contrasts;
 
     public DailyWork(PlanRequest request, PracticeItem[] items)
     {
@@ -24,7 +24,7 @@ internal sealed class DailyWork
         PracticeItem[] first = [.. AllDue.DistinctBy(item => item.Key.Shape)];
         Due = [.. first, .. AllDue.Except(first).Where(IsPressing)];
         DueByDay = LoadForecast.DueByDay(_known.Values, request.Memory.Model, request.Today, 7);
-        _contrasts = ContrastPairs();
+        _contrasts = new Contrasts(request.Memory, request.Today);
     }
 
     /// <summary>Questions that fit into the time.</summary>
@@ -48,10 +48,12 @@ internal sealed class DailyWork
     /// <summary>
     /// What is remembered well and not due, each shape once, the surest first; a little chance keeps sessions from ending alike.
     /// </summary>
-    public PracticeItem[] Solid(double recallFrom, Random random)
+    /// <remarks>After weeks away there may be nothing solid: then what is due and remembered best stands in for it.</remarks>
+    public PracticeItem[] Easy(double recallFrom, Random random)
     {
-        PracticeItem[] solid = [.. _items.Where(item => _known.TryGetValue(item.Key, out ItemMemory? memory)
-            && !IsDue(item) && memory.LastDay < _request.Today && memory.LastGrade >= Grade.Steady && RecallOf(memory) >= recallFrom)];
+        PracticeItem[] solid = [.. _items.Where(item => IsSolid(item, recallFrom))];
+        solid = solid.Length > 0 ? solid : [.. Due.Where(item => ContrastOf(item.Key) is null)
+            .OrderByDescending(item => RecallOf(_known[item.Key])).Take(MostEasyDue)];
         return [.. solid.OrderByDescending(item => RecallOf(_known[item.Key]) + (SolidChance * random.NextDouble())).DistinctBy(item => item.Key.Shape)];
     }
 
@@ -66,7 +68,10 @@ internal sealed class DailyWork
         return NewItems.InOrder(_items, _request.Memory, _request.Today).OrderBy(item => due.Contains(item.Key.Shape));
     }
 
-    /// <summary>What is not due yet, the soonest first, to fill the time.</summary>
+    /// <summary>
+    /// What is not due yet, the soonest first, to fill the time; what is due and was left for another day only after it, since an
+    /// answer that is warm today would put off the one that counts.
+    /// </summary>
     public IEnumerable<PracticeItem> Ahead(IEnumerable<PlannedItem> chosen)
     {
         if (!_request.FillsTime)
@@ -76,11 +81,11 @@ internal sealed class DailyWork
 
         HashSet<ItemKey> taken = [.. chosen.Select(planned => planned.Item.Key)];
         return _items.Where(item => _known.ContainsKey(item.Key) && !taken.Contains(item.Key) && !WasAskedToday(item))
-            .OrderBy(item => RecallOf(_known[item.Key]));
+            .OrderBy(IsDue).ThenBy(item => RecallOf(_known[item.Key]));
     }
 
     /// <summary>The same direction of the shape that an item's shape is confused with.</summary>
-    public ItemKey? ContrastOf(ItemKey key) => _contrasts.TryGetValue(key.Shape, out ShapeKey? other) ? key with { Shape = other } : null;
+    public ItemKey? ContrastOf(ItemKey key) => _contrasts.Of(key);
 
     /// <summary>Each confused item brings its counterpart with it.</summary>
     public IEnumerable<PlannedItem> AddContrasts(IReadOnlyList<PlannedItem> chosen)
@@ -96,6 +101,9 @@ internal sealed class DailyWork
             }
         }
     }
+
+    private bool IsSolid(PracticeItem item, double recallFrom) => _known.TryGetValue(item.Key, out ItemMemory? memory)
+        && !IsDue(item) && ContrastOf(item.Key) is null && memory.LastDay < _request.Today && memory.LastGrade >= Grade.Steady && RecallOf(memory) >= recallFrom;
 
     private bool IsPressing(PracticeItem item) =>
         RecallOf(_known[item.Key]) < _request.Memory.Model.Settings.DesiredRetention * PressingShare;
@@ -114,19 +122,5 @@ internal sealed class DailyWork
     {
         Direction[] directions = [.. _items.Select(item => item.Key.Direction).Distinct()];
         return TimeSpan.FromSeconds(directions.Average(direction => Pace.Of(direction, _request.Memory).TotalSeconds));
-    }
-
-    private Dictionary<ShapeKey, ShapeKey> ContrastPairs()
-    {
-        var pairs = new Dictionary<ShapeKey, ShapeKey>();
-        foreach ((Confusion confusion, ConfusionCount count) in _request.Memory.Confusions
-            .Where(pair => pair.Value.WeightOn(_request.Today) >= ContrastFrom)
-            .OrderByDescending(pair => pair.Value.WeightOn(_request.Today)).ThenBy(pair => pair.Key.ToString(), StringComparer.Ordinal))
-        {
-            pairs.TryAdd(confusion.Asked, confusion.Taken);
-            pairs.TryAdd(confusion.Taken, confusion.Asked);
-        }
-
-        return pairs;
     }
 }

@@ -1,8 +1,10 @@
+using Clampwise.Fretboard;
+
 namespace Clampwise.Practice;
 
 /// <summary>
 /// How hard an item is guessed to be before it was ever answered, on the logistic scale of <see cref="Skill"/>: from the fingers,
-/// the tones, the family, and the neighbours in its drill that differ by one string. The amounts are our judgement; a teacher's
+/// the strings skipped, the tones, the family, and the neighbours in its drill that differ by one string. The amounts are our judgement; a teacher's
 /// rubric weighs uncommon shapes most (Velez Vasquez et al. 2023).
 /// </summary>
 public static class ItemDifficulty
@@ -14,10 +16,20 @@ public static class ItemDifficulty
     {
         int fingers = item.Subject.Voicing.Fretting.Stops.Count(stop => stop.IsFretted);
         int tones = item.Subject.Voicing.Pitches.Select(pitch => pitch.Class).Distinct().Count();
+        int skipped = SkippedStrings(item.Subject.Voicing);
         int neighbours = Math.Min(4, item.Drill.Voicings.Count(other => other.Key != item.Key.Shape
             && StringChanges.Between(other.Voicing, item.Subject.Voicing).Count == 1));
         return Base + OfDirection(item.Key.Direction) + (0.2 * Math.Max(0, fingers - 2)) + (0.25 * Math.Max(0, tones - 3))
-            + (IsPlain(item.Family) ? 0 : 0.4) + (0.15 * neighbours);
+            + (IsPlain(item.Family) ? 0 : 0.4) + (0.15 * neighbours) + (0.2 * skipped);
+    }
+
+    // Muted strings between sounding ones.
+    private static int SkippedStrings(Voicing voicing)
+    {
+        bool[] sounds = [.. voicing.Strings.Select(sounding => sounding.Pitch is not null)];
+        int first = Array.IndexOf(sounds, true);
+        int last = Array.LastIndexOf(sounds, true);
+        return first < 0 ? 0 : sounds[first..last].Count(isSounding => !isSounding);
     }
 
     private static bool IsPlain(ChordFamily family) => family is ChordFamily.Major or ChordFamily.Minor or ChordFamily.Power;

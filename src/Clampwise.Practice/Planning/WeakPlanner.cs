@@ -21,7 +21,7 @@ public static class WeakPlanner
 
         var work = new DailyWork(request, items);
         PlannedItem[] chosen = [.. work.AddContrasts([.. weak.Take(count).Select(shape => new PlannedItem(shape.Item, SessionPart.Weak))])];
-        PlannedItem[] close = [.. work.Solid(0.95, new Random(request.Seed))
+        PlannedItem[] close = [.. work.Easy(0.95, new Random(request.Seed))
             .Where(item => chosen.All(planned => planned.Item.Key.Shape != item.Key.Shape)).Take(1)
             .Select(item => new PlannedItem(item, SessionPart.Close))];
         int spacing = Spacing.For(chosen.Select(planned => planned.Item.Key.Shape).Distinct().Count());

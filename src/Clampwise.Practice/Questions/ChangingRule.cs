@@ -19,6 +19,7 @@ internal sealed class ChangingRule : DirectionRule
         {
             Drawn = [item.Subject.Voicing, partner.Voicing],
             Partner = partner,
+            Hints = Hints.ForChanging(item.Subject.Voicing, partner.Voicing, context.Options.Hand),
         };
     }
 

@@ -25,7 +25,7 @@ internal sealed class ComparingRule : DirectionRule
         {
             Played = [subject, second.Voicing],
             Partner = second,
-            Hints = Hints.ForComparing(StringChanges.Between(subject, second.Voicing)),
+            Hints = Hints.ForComparing(subject, StringChanges.Between(subject, second.Voicing), context.Random),
         };
     }
 

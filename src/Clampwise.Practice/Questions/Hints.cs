@@ -30,8 +30,23 @@ internal static class Hints
     public static ImmutableArray<Hint> ForPicking(Voicing subject, ImmutableArray<Choice> choices, Random random) =>
         [Arpeggio, new Hint(QuestionWords.LowestNote(subject.Pitches.Min())), RuleOut(choices, subject, random)];
 
-    public static ImmutableArray<Hint> ForComparing(StringSet moved) =>
-        [Arpeggio, new Hint(QuestionWords.LookAmong(moved))];
+    // Worded alike whether anything moved or not, or it would give the answer away.
+    public static ImmutableArray<Hint> ForComparing(Voicing one, StringSet moved, Random random)
+    {
+        StringNumber[] sounding = [.. one.Strings.Where(s => s.Pitch is not null).Select(s => s.Number)];
+        random.Shuffle(sounding);
+        StringNumber[] two = [.. moved.Strings.Take(1).Concat(sounding).Distinct().Take(2).Order()];
+        return [Arpeggio, new Hint(QuestionWords.ListenTo(StringSet.Of(two)))];
+    }
+
+    /// <summary>What stays where it is in a change, then the fingers of both shapes; none if the hand cannot play them.</summary>
+    public static ImmutableArray<Hint> ForChanging(Voicing from, Voicing to, Hand hand) =>
+        Fingering.Of(from, hand).TryGet(out Fingering? one, out _) && Fingering.Of(to, hand).TryGet(out Fingering? other, out _)
+            ? [new Hint(QuestionWords.Stays(Kept(one, other))), new Hint(QuestionWords.FingersOf(one, other))]
+            : [];
+
+    private static StringSet Kept(Fingering one, Fingering other) => StringSet.Of(one.Voicing.Setup.Strings.Where(number =>
+        one.Voicing.Fretting[number] is { IsFretted: true } stop && stop == other.Voicing.Fretting[number] && one.FingerOn(number) == other.FingerOn(number)));
 
     public static ImmutableArray<Hint> ForTranslating(Setup setup, ChordSymbol expected) =>
         [new Hint(QuestionWords.HomeUp(setup.HomeFret.Number)), new Hint(QuestionWords.Root(expected.Root))];

@@ -39,9 +39,13 @@ internal static class QuestionWords
 
     public static string Ringing(StringSet strings) => strings.Count == 0 ? "No string rings by itself." : $"Left to ring: string {strings}.";
 
-    public static string LookAmong(StringSet moved) => moved.Count == 0
-        ? "Listen to the lowest and the highest string above all."
-        : $"{(moved.Count == 1 ? "One string" : $"{moved.Count} strings")} may have moved; the outer strings tell most.";
+    public static string ListenTo(StringSet strings) => $"Listen to {Spoken.Strings(strings)}: if anything moved, one of them did.";
+
+    public static string Stays(StringSet kept) => kept.Count == 0
+        ? "No finger stays: let them leave together, and land the lowest string first."
+        : $"The finger on {Spoken.Strings(kept)} stays down.";
+
+    public static string FingersOf(Fingering one, Fingering other) => $"First {one}; then {other}.";
 
     public static string Family(ChordFamily family) => family switch
     {

@@ -5,23 +5,42 @@ namespace Clampwise.Practice;
 /// <summary>Picks the next question of a session.</summary>
 internal static class Asking
 {
+    // About five minutes of rest in each 25 (common practice, no source).
+    public static TimeSpan RestEvery { get; } = TimeSpan.FromMinutes(25);
+
     /// <summary>The state with the next question open, or the end of the session.</summary>
     public static SessionStep Next(SessionState state, Stamp stamp, SessionWorld world)
     {
         SessionState before = state with { BeforeAnswer = null };
-        TimeSpan? left = state.LeftAt(stamp.Now);
-        bool isClosing = left is { } time && time <= TimeFor(state);
-        if (left <= TimeSpan.Zero)
+        if (state.LeftAt(stamp.Now) <= TimeSpan.Zero)
         {
             return Finishing.Finish(before, stamp, world, wasCutShort: false);
         }
 
-        return (isClosing ? null : Take(before, before.Queue)) is { } queued
-            ? Open(before with { Queue = before.Queue.Remove(queued) }, queued, stamp, world)
-            : before.ClosersLeft > 0 && Take(before, before.Close) is { } last
-                ? Open(before with { Queue = [], Close = before.Close.Remove(last), ClosersLeft = before.ClosersLeft - 1 }, last, stamp, world)
-                : Finishing.Finish(before, stamp, world, wasCutShort: false);
+        int rests = (int)(state.Clock.At(stamp.Now) / RestEvery);
+        return rests > state.RestsOffered
+            ? Pick(before with { RestsOffered = rests }, stamp, world).Before(new SessionEffect.Notice(SessionWords.Rest))
+            : Pick(before, stamp, world);
     }
+
+    private static SessionStep Pick(SessionState state, Stamp stamp, SessionWorld world)
+    {
+        bool isClosing = state.LeftAt(stamp.Now) is { } left && left <= TimeFor(state);
+        if (!isClosing && Take(state, state.Queue) is { } queued)
+        {
+            return Open(state with { Queue = state.Queue.Remove(queued) }, queued, stamp, world);
+        }
+
+        return state.ClosersLeft > 0 && (Take(state, state.Close) ?? Take(state, KnownAgain(state))) is { } last
+            ? Open(state with { Queue = [], Close = state.Close.Remove(last), ClosersLeft = state.ClosersLeft - 1 }, last, stamp, world)
+            : Finishing.Finish(state, stamp, world, wasCutShort: false);
+    }
+
+    // Whoever has just begun has nothing solid yet: what went well in this very session closes it.
+    private static ImmutableArray<PlannedItem> KnownAgain(SessionState state) => state.Length is null ? [] : [.. state.Outcomes
+        .Where(outcome => outcome.Attempt.Grade >= Grade.Steady && outcome.Attempt.Item.Direction != Direction.ChangeInTime && state.Asked.Count(item => item == outcome.Attempt.Item) < 3)
+        .OrderByDescending(outcome => outcome.Attempt.Grade).ThenBy(outcome => outcome.Attempt.Thinking)
+        .Select(outcome => new PlannedItem(outcome.Planned.Item, SessionPart.Close))];
 
     /// <summary>The session without what works the hand.</summary>
     public static SessionState WithoutHandWork(SessionState state) => state with
@@ -35,7 +54,7 @@ internal static class Asking
         queue.Insert(Math.Min(Spacing.Siblings, queue.Length), new PlannedItem(item, SessionPart.Again));
 
     private static TimeSpan TimeFor(SessionState state) =>
-        state.Close.Take(state.ClosersLeft).Aggregate(TimeSpan.Zero, (sum, planned) => sum + Pace.Of(planned.Item.Key.Direction, state.Memory));
+        state.ClosersLeft * Pace.Of(state.Close.IsEmpty ? Direction.SeeShapeSayShapeName : state.Close[0].Item.Key.Direction, state.Memory);
 
     private static PlannedItem? Take(SessionState state, ImmutableArray<PlannedItem> from) => from.FirstOrDefault(planned =>
         (state.CanListen || !planned.Item.Key.Direction.NeedsSound()) && Spacing.Allows(planned.Item.Key, state.Asked, state.Spacing));

@@ -34,7 +34,8 @@ internal static class Attempts
         bool isFirstSight = !memory.Items.ContainsKey(key);
         if (verdict.ChangesPerMinute is { } changes)
         {
-            return ChangePace.GradeOf(changes, isFirstSight);
+            Grade made = ChangePace.GradeOf(changes, isFirstSight);
+            return open.Hints > 0 && made > Grade.Strained ? Grade.Strained : made;
         }
 
         double slowness = memory.UsualTimeIn(key.Direction).Slowness(thinking);

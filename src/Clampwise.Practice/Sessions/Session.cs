@@ -81,6 +81,7 @@ public static class Session
         {
             SkipReason.CannotListen => Asking.Next(state with { CanListen = false }, skipped.Stamp, world).Before(new SessionEffect.Notice(SessionWords.SoundGone)),
             SkipReason.HandNeedsRest => Asking.Next(Asking.WithoutHandWork(state), skipped.Stamp, world).Before(new SessionEffect.Notice(SessionWords.RestHand)),
+            SkipReason.NoInstrument => Asking.Next(Asking.WithoutHandWork(state), skipped.Stamp, world),
             _ => Asking.Next(state, skipped.Stamp, world),
         };
         return next.Before(new SessionEffect.Store(entry));

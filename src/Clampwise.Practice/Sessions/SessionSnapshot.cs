@@ -63,6 +63,7 @@ public sealed record SessionSnapshot(
             Spacing = Spacing,
             Asked = [.. Asked],
             Clock = new SessionClock(Practised, null),
+            RestsOffered = (int)(Practised / Asking.RestEvery),
             CanListen = canListen,
             Outcomes = [.. Answered.Select(answer => answer.In(repertoire, own)).OfType<Outcome>()],
         };

@@ -43,6 +43,9 @@ public sealed record SessionState(SessionId Id, SessionKind Kind, TimeSpan? Leng
     /// <summary>The items asked so far, the latest last, those put aside too.</summary>
     public ImmutableList<ItemKey> Asked { get; init; } = [];
 
+    /// <summary>How often a rest was offered.</summary>
+    public int RestsOffered { get; init; }
+
     /// <summary>How far apart questions about one shape stand.</summary>
     public int Spacing { get; init; } = Practice.Spacing.Siblings;
 
@@ -61,7 +64,7 @@ public sealed record SessionState(SessionId Id, SessionKind Kind, TimeSpan? Leng
         {
             Queue = plan.Items,
             Close = plan.Close,
-            ClosersLeft = Math.Min(SessionPlan.Closers, plan.Close.Length),
+            ClosersLeft = plan.Length is null ? Math.Min(SessionPlan.Closers, plan.Close.Length) : SessionPlan.Closers,
             CanListen = canListen,
             Spacing = Practice.Spacing.For(plan.All.Select(planned => planned.Item.Key.Shape).Distinct().Count()),
         };

@@ -8,6 +8,8 @@ internal static class SessionWords
     public const string SoundGone = "No sound: what is heard is left out for now.";
     public const string RestHand = "Nothing more that works the hand today. If pain, numbness or tingling stays, ask a doctor, physiotherapist or other qualified clinician.";
 
+    public const string Rest = "25 minutes: five minutes of rest do hands and ears good. The clock can be stopped.";
+
     public static Fault NotNow { get; } = new("that has no place at this point of the session");
 
     public static Fault NoMoreHints { get; } = new("there are no more hints: an answer or 'don't know' goes on");
