@@ -176,9 +176,9 @@ public class SessionPageTests
 
     private static void PlayThrough(Room room)
     {
-        for (int i = 0; i < 300 && room.Shell.Front is SessionPage; i++)
+        for (int i = 0; i < 300 && room.Shell.Front is SessionPage page; i++)
         {
-            if (i % 3 == 0 || room.Shell.Front.IsTyping)
+            if (page.IsTyping || i % 3 == 0)
             {
                 GiveUp(room.After(12));
             }
@@ -187,7 +187,10 @@ public class SessionPageTests
                 room.After(12).Type("2").Press(Key.Enter);
             }
 
-            room.Press(Key.Enter);
+            if (room.Shell.Front is SessionPage)
+            {
+                room.Press(Key.Enter);
+            }
         }
     }
 }
