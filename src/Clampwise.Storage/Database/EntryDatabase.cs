@@ -109,6 +109,18 @@ internal sealed class EntryDatabase : IDisposable
     /// <summary>Keeps a memory state.</summary>
     public void WriteMemory(BsonDocument memory) => InTransaction(() => _meta.Upsert(memory));
 
+    /// <summary>Reads and compiles what adding an entry needs, and changes nothing.</summary>
+    public void WarmUp()
+    {
+        InTransaction(() => WriteMeta(Mark));
+        if (_entries.FindOne(Query.All()) is { } document)
+        {
+            Find(Read(document).Id);
+            JournalLine.Encode(Read(document));
+            Write(Read(document));
+        }
+    }
+
     /// <summary>Forgets the memory state that was kept.</summary>
     public void DeleteMemory() => InTransaction(() => _meta.Delete(MemoryDocument.Id));
 

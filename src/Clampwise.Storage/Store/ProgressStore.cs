@@ -19,6 +19,7 @@ public sealed class ProgressStore : IAttemptLog, IDisposable
     private EntryDatabase? _database;
     private HashSet<EntryId>? _ids;
     private Task _backup = Task.CompletedTask;
+    private Task _warming = Task.CompletedTask;
 
     internal ProgressStore(DataFolder folder, StoreLock? held, Journal journal, EntryDatabase? database, List<string> notices) =>
         (Folder, _lock, _journal, _database, _notices) = (folder, held, journal, database, notices);
@@ -90,21 +91,29 @@ public sealed class ProgressStore : IAttemptLog, IDisposable
     {
         lock (_gate)
         {
-            if (Read(database => database.ReadMemory()) is { } kept
-                && _journal.Holds(MemoryDocument.MarkOf(kept))
-                && MemoryDocument.Read(kept, settings) is { } state)
-            {
-                List<LogEntry> since = [.. ReadJournal(MemoryDocument.MarkOf(kept))];
-                if (MemoryTail.Fold(state, since) is { } whole)
-                {
-                    FsrsWeights weights = MemoryDocument.WeightsOf(kept);
-                    return since.Count < KeepMemoryEvery ? whole : Keep(whole, weights);
-                }
-            }
-
-            IReadOnlyList<LogEntry> all = ReadAll();
-            return Keep(MemoryState.Rebuild(all, settings), LogReading.Weights(all) ?? FsrsWeights.Default);
+            MemoryState state = LoadMemoryNow(settings);
+            // The first answer would pay for what the database reads and compiles only once: better while the player reads the question.
+            _warming = _warming.IsCompleted && !IsReadOnly ? Task.Run(WarmUp) : _warming;
+            return state;
         }
+    }
+
+    private MemoryState LoadMemoryNow(FsrsSettings settings)
+    {
+        if (Read(database => database.ReadMemory()) is { } kept
+            && _journal.Holds(MemoryDocument.MarkOf(kept))
+            && MemoryDocument.Read(kept, settings) is { } state)
+        {
+            List<LogEntry> since = [.. ReadJournal(MemoryDocument.MarkOf(kept))];
+            if (MemoryTail.Fold(state, since) is { } whole)
+            {
+                FsrsWeights weights = MemoryDocument.WeightsOf(kept);
+                return since.Count < KeepMemoryEvery ? whole : Keep(whole, weights);
+            }
+        }
+
+        IReadOnlyList<LogEntry> all = ReadAll();
+        return Keep(MemoryState.Rebuild(all, settings), LogReading.Weights(all) ?? FsrsWeights.Default);
     }
 
     /// <summary>Adds the entries that are not there yet, as one write.</summary>
@@ -149,7 +158,7 @@ public sealed class ProgressStore : IAttemptLog, IDisposable
     /// <summary>Waits for the backup of the day, writes everything into the database file, and gives the folder back.</summary>
     public void Dispose()
     {
-        _backup.Wait();
+        Task.WaitAll(_backup, _warming);
         lock (_gate)
         {
             bool isWhole = _database is not null;
@@ -193,6 +202,8 @@ public sealed class ProgressStore : IAttemptLog, IDisposable
     /// <summary>Makes a backup now.</summary>
     public Result<Backup> BackUp(Backups backups)
     {
+        // The backup of the day may be under way in the same file.
+        _backup.Wait();
         lock (_gate)
         {
             return IsReadOnly ? StorageWords.IsReadOnly : backups.Make(_journal);
@@ -228,6 +239,14 @@ public sealed class ProgressStore : IAttemptLog, IDisposable
 
         _ids ??= [.. ReadJournal(JournalMark.Start).Select(entry => entry.Id)];
         return _ids.Contains(id);
+    }
+
+    private void WarmUp()
+    {
+        lock (_gate)
+        {
+            Use(database => database.WarmUp());
+        }
     }
 
     private Fault? Write(IReadOnlyCollection<LogEntry> entries)
