@@ -161,6 +161,9 @@ internal sealed class Journal : IDisposable
         return count;
     }
 
+    /// <summary>Looks up where each entry lies.</summary>
+    public JournalIndex ReadIndex() => JournalIndex.Of(_path, End.Bytes);
+
     /// <summary>Reads all of it: the entries, each once, and the lines that are damaged.</summary>
     public LogReadout ReadAll()
     {
