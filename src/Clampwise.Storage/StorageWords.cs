@@ -95,6 +95,8 @@ internal static class StorageWords
     public static string BackupOffered(string name, int more) =>
         $"The backup {name} holds {Count(more, "entry", "entries")} more than there {(more == 1 ? "is" : "are")} now: bring them back with 'clampwise data restore'.";
 
+    public static string JournalUnreadable(string why) => $"The journal could not be read ({why}): what was practised before is not taken into account.";
+
     public static string BackupFailed(string why) => $"The backup of the day could not be made: {why}.";
 
     public static string WrongLength(long found, long closed) => $"it has {found} bytes, and had {closed} when it was closed";

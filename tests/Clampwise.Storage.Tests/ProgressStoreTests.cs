@@ -111,6 +111,12 @@ public sealed class ProgressStoreTests : IDisposable
         }
     }
 
+    // A field that is added to the state must be kept too, or this test says so.
+    [Fact]
+    public void Every_part_of_a_memory_state_is_kept() => Assert.Equal(
+        ["AttemptCount", "Confusions", "Items", "LatestAt", "Model", "Skills", "UsualTimes"],
+        typeof(MemoryState).GetProperties().Select(property => property.Name).Order(StringComparer.Ordinal));
+
     [Fact]
     public void What_reaches_back_into_a_kept_memory_is_taken_into_account()
     {

@@ -1,5 +1,6 @@
 using Clampwise.Fretboard;
 using Clampwise.Practice;
+using Clampwise.Theory;
 
 namespace Clampwise.Storage.Tests;
 
@@ -44,6 +45,7 @@ public class ShippedDrillTests
         Assert.Equal(["E", "Em", "Esus4"], first.Voicings.Take(3).Select(voicing => voicing.Voicing.SoundingName));
         Assert.Equal(["D", "Dm", "Dsus4"], first.Voicings.Take(3).Select(voicing => voicing.Voicing.ShapeName));
         Assert.All(first.Voicings, voicing => Assert.True(Fingers(voicing.Voicing) <= 2));
+        Assert.All(first.Voicings, voicing => Assert.True(Fingering.Of(voicing.Voicing, Hand.Small).IsGood));
     }
 
     [Theory]
@@ -58,8 +60,23 @@ public class ShippedDrillTests
         {
             Assert.True(Span(voicing.Voicing) <= MostFrets, $"{voicing.Voicing} spans {Span(voicing.Voicing)} frets");
             Assert.True(Fingers(voicing.Voicing) <= MostFingers, $"{voicing.Voicing} takes {Fingers(voicing.Voicing)} fingers");
+            Result<Fingering> fingering = Fingering.Of(voicing.Voicing, Hand.Medium);
+            Assert.True(fingering.IsGood, $"{voicing.Voicing}: {(fingering.IsGood ? "" : fingering.Fault)}");
         }
     }
+
+    // Worked out apart from the engine by a script of some thirty lines: pitch classes above each possible root against a table of chords.
+    [Theory]
+    [InlineData("first-six", "E Em Esus4 Aadd9 Bsus4 C#m7")]
+    [InlineData("open-major", "A Asus4 Am Dadd9 D/A E F#m Bm7")]
+    [InlineData("drone-colours", "E5 Esus2 Emaj7 E/G# Asus2 Amaj9 F#7sus4 B7")]
+    [InlineData("low-drone", "E Em Esus4 Esus2 A B C#m7 F#m E/G#")]
+    [InlineData("both-ends-free", "A Aadd9 E E/G# C#m F#m7 Badd4 Bsus4")]
+    [InlineData("into-b-flat", "Bb Bbmaj7 Bbsus2 Eb Ebadd9 F F/A Gm7 Cm7")]
+    [InlineData("top-three", "Dmaj7 D Dsus4 D6 D/F# Gmaj9 A Bm7 F#m")]
+    [InlineData("two-clamps", "Emaj7 E Esus4 E/G# Amaj9 C#m7 G#m B B6")]
+    public void The_names_that_the_engine_gives_are_those_of_an_independent_script(string id, string names) =>
+        Assert.Equal(names, string.Join(' ', DrillLibrary.Shipped.Find(DrillId.Parse(id).Value)!.Voicings.Select(voicing => voicing.Voicing.SoundingName)));
 
     [Theory]
     [MemberData(nameof(Ids))]

@@ -44,7 +44,7 @@ public sealed class Backups(DataFolder folder, TimeProvider time)
     {
         foreach (Backup backup in All)
         {
-            if (Read(backup) is { IsGood: true, Value.Faults.IsEmpty: true } good && good.Value.Entries.Length >= backup.Count)
+            if (Read(backup) is { IsGood: true, Value.Faults.IsEmpty: true } good && good.Value.Lines >= backup.Count)
             {
                 return (backup, good.Value.Entries);
             }
@@ -53,27 +53,34 @@ public sealed class Backups(DataFolder folder, TimeProvider time)
         return null;
     }
 
-    /// <summary>Makes the backup of the day, unless there is one that holds as much, and deletes the ones that are too old.</summary>
+    /// <summary>Makes a backup of every sound line before a mark, and deletes the backups that are too old.</summary>
     /// <returns>The backup; a fault if nothing has been practised yet.</returns>
-    internal Result<Backup> Make(Journal journal, string? tag = null)
+    internal Result<Backup> Make(Journal journal, JournalMark end, string? tag = null)
     {
-        DateOnly today = DateOnly.FromDateTime(time.GetLocalNow().DateTime);
-        Dictionary<EntryId, LogEntry> entries = EntryUnion.Of(
-            journal.Read(JournalMark.Start, new EntryReader()).Where(record => record.Entry.IsGood).Select(record => record.Entry.Value));
-        if (entries.Count == 0)
+        string beside = Path.Combine(folder.Backups, "new.tmp");
+        try
         {
-            return StorageWords.NothingToBackUp;
-        }
+            Directory.CreateDirectory(folder.Backups);
+            int count = Zip(journal, end, beside);
+            if (count == 0)
+            {
+                return StorageWords.NothingToBackUp;
+            }
 
-        string name = $"{today:yyyy-MM-dd}-{entries.Count.ToString("D6", CultureInfo.InvariantCulture)}{(tag is null ? "" : "-" + tag)}{Ending}";
-        string path = Path.Combine(folder.Backups, name);
-        if (!File.Exists(path) && Disk.WriteWhole(path, Zipped(entries.Values)) is { } fault)
+            DateOnly today = DateOnly.FromDateTime(time.GetLocalNow().DateTime);
+            string name = $"{today:yyyy-MM-dd}-{count.ToString("D6", CultureInfo.InvariantCulture)}{(tag is null ? "" : "-" + tag)}{Ending}";
+            File.Move(beside, Path.Combine(folder.Backups, name), overwrite: true);
+            Prune(today, name);
+            return Parse(Path.Combine(folder.Backups, name))!;
+        }
+        catch (Exception exception) when (Disk.IsExpected(exception))
         {
-            return fault;
+            return StorageWords.CannotWrite(folder.Backups, exception.Message);
         }
-
-        Prune(today, name);
-        return Parse(path)!;
+        finally
+        {
+            Disk.TryDelete(beside);
+        }
     }
 
     /// <summary>True if there is a backup of today.</summary>
@@ -94,18 +101,17 @@ public sealed class Backups(DataFolder folder, TimeProvider time)
         }
     }
 
-    private static byte[] Zipped(IEnumerable<LogEntry> entries)
+    private static int Zip(Journal journal, JournalMark end, string path)
     {
-        using var bytes = new MemoryStream();
-        using (var zip = new GZipStream(bytes, CompressionLevel.Fastest, leaveOpen: true))
+        using var file = new FileStream(path, FileMode.Create, FileAccess.Write, FileShare.None);
+        int count;
+        using (var zip = new GZipStream(file, CompressionLevel.Fastest, leaveOpen: true))
         {
-            foreach (LogEntry entry in entries)
-            {
-                zip.Write(JournalLine.Encode(entry));
-            }
+            count = journal.CopySound(end, zip);
         }
 
-        return bytes.ToArray();
+        file.Flush(flushToDisk: true);
+        return count;
     }
 
     private static Backup? Parse(string path)

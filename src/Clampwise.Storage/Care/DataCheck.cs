@@ -47,11 +47,11 @@ public static class DataCheck
         foreach (Backup backup in backups.All)
         {
             Result<LogReadout> read = Backups.Read(backup);
-            bool isGood = read is { IsGood: true, Value.Faults.IsEmpty: true } && read.Value.Entries.Length >= backup.Count;
+            bool isGood = read is { IsGood: true, Value.Faults.IsEmpty: true } && read.Value.Lines >= backup.Count;
             good += isGood ? 1 : 0;
             if (!isGood)
             {
-                problems.Add(read.IsGood ? StorageWords.BackupDamaged(backup.Name, read.Value.Entries.Length, backup.Count) : read.Fault.Message);
+                problems.Add(read.IsGood ? StorageWords.BackupDamaged(backup.Name, read.Value.Lines, backup.Count) : read.Fault.Message);
             }
         }
 

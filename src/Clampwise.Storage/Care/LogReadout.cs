@@ -5,8 +5,9 @@ namespace Clampwise.Storage;
 
 /// <summary>What could be read of a log file.</summary>
 /// <param name="Entries">The entries, each id once.</param>
+/// <param name="Lines">How many lines could be read; more than there are entries if one stands twice.</param>
 /// <param name="Faults">The lines that could not be read.</param>
-public sealed record LogReadout(ImmutableArray<LogEntry> Entries, ImmutableArray<FileFault> Faults)
+public sealed record LogReadout(ImmutableArray<LogEntry> Entries, int Lines, ImmutableArray<FileFault> Faults)
 {
     /// <summary>Reads a stream of JSON lines.</summary>
     /// <param name="stream">The stream.</param>
@@ -15,12 +16,14 @@ public sealed record LogReadout(ImmutableArray<LogEntry> Entries, ImmutableArray
     internal static LogReadout Of(Stream stream, string name, bool mayLackCrc)
     {
         var faults = ImmutableArray.CreateBuilder<FileFault>();
+        int lines = 0;
         IEnumerable<LogEntry> Good()
         {
             foreach (JournalRecord record in Journal.ReadLines(stream, new EntryReader(), mayLackCrc))
             {
                 if (record.Entry.TryGet(out LogEntry? entry, out var fault))
                 {
+                    lines++;
                     yield return entry;
                 }
                 else
@@ -31,6 +34,6 @@ public sealed record LogReadout(ImmutableArray<LogEntry> Entries, ImmutableArray
         }
 
         ImmutableArray<LogEntry> entries = [.. EntryUnion.Of(Good()).Values];
-        return new LogReadout(entries, faults.ToImmutable());
+        return new LogReadout(entries, lines, faults.ToImmutable());
     }
 }

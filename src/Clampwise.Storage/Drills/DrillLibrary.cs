@@ -16,6 +16,7 @@ public sealed record DrillLibrary(ImmutableArray<DrillSheet> Sheets, ImmutableAr
 {
     private const string Ending = ".toml";
     private const string ResourceFolder = "drills/";
+    private static readonly Lazy<(DrillReading, Fault?)[]> s_shipped = new(() => [.. ReadShipped()]);
 
     /// <summary>The drills alone, in the same order.</summary>
     public IEnumerable<Drill> Drills => Sheets.Select(sheet => sheet.Drill);
@@ -24,10 +25,10 @@ public sealed record DrillLibrary(ImmutableArray<DrillSheet> Sheets, ImmutableAr
     public Drill? Find(DrillId id) => Drills.FirstOrDefault(drill => drill.Id == id);
 
     /// <summary>The drills that came with the program alone.</summary>
-    public static DrillLibrary Shipped { get; } = Of(ReadShipped());
+    public static DrillLibrary Shipped => Of(s_shipped.Value);
 
     /// <summary>Reads the shipped drills and the player's own.</summary>
-    public static DrillLibrary Load(DataFolder folder) => Of([.. ReadShipped(), .. ReadOwn(folder)]);
+    public static DrillLibrary Load(DataFolder folder) => Of([.. s_shipped.Value, .. ReadOwn(folder)]);
 
     /// <summary>Writes a drill of the player's own.</summary>
     /// <returns>What stood in the way; null if all went well.</returns>

@@ -109,8 +109,15 @@ internal sealed class Journal : IDisposable
             return false;
         }
 
-        using FileStream stream = OpenShared(_path);
-        return JournalTail.Find(stream, mark.Bytes).End == mark;
+        try
+        {
+            using FileStream stream = OpenShared(_path);
+            return JournalTail.Find(stream, mark.Bytes).End == mark;
+        }
+        catch (Exception exception) when (Disk.IsExpected(exception))
+        {
+            return false;
+        }
     }
 
     /// <summary>Reads the lines from a mark to the end, sound or not.</summary>
@@ -129,12 +136,40 @@ internal sealed class Journal : IDisposable
         }
     }
 
+    /// <summary>Copies the sound lines before a mark, each with its line feed. May run beside writing.</summary>
+    /// <returns>How many there were.</returns>
+    public int CopySound(JournalMark end, Stream to)
+    {
+        if (end == JournalMark.Start)
+        {
+            return 0;
+        }
+
+        using FileStream stream = OpenShared(_path);
+        var lines = new LineReader(new PartStream(stream, end.Bytes));
+        int count = 0;
+        while (lines.Next() is { } line)
+        {
+            if (JournalLine.IsSound(line.Span))
+            {
+                to.Write(line.Span);
+                to.WriteByte((byte)'\n');
+                count++;
+            }
+        }
+
+        return count;
+    }
+
+    /// <summary>Looks up where each entry lies.</summary>
+    public JournalIndex ReadIndex() => JournalIndex.Of(_path, End.Bytes);
+
     /// <summary>Reads all of it: the entries, each once, and the lines that are damaged.</summary>
     public LogReadout ReadAll()
     {
         if (End == JournalMark.Start)
         {
-            return new LogReadout([], []);
+            return new LogReadout([], 0, []);
         }
 
         using FileStream stream = OpenShared(_path);

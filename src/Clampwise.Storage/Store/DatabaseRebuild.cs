@@ -19,17 +19,23 @@ internal sealed class DatabaseRebuild(DataFolder folder, Journal journal, List<s
         string beside = Path.Combine(folder.Root, "rebuild.db");
         try
         {
-            Dictionary<EntryId, LogEntry> entries = ReadJournal(out bool isSound);
-            if (old is not null && (!isSound || !journal.Holds(old.Mark)) && Rescue(old, entries) is { } fault)
+            JournalIndex index = ReadJournal();
+            if (old is not null && (index.BadLines.Count > 0 || !journal.Holds(old.Mark)) && Rescue(old, index.Ids) is { } lost)
             {
-                return fault;
+                if (journal.Append(JournalLine.EncodeAll(lost)) is { } fault)
+                {
+                    return fault;
+                }
+
+                notices.Add(StorageWords.SavedFromDatabase(lost.Count));
+                index = journal.ReadIndex();
             }
 
             Close(old);
             Delete(beside);
             using (EntryDatabase database = EntryDatabase.Open(beside))
             {
-                database.Fill(entries.Values, journal.End);
+                database.Fill(index.Read(), journal.End);
             }
 
             Delete(folder.Database);
@@ -64,44 +70,32 @@ internal sealed class DatabaseRebuild(DataFolder folder, Journal journal, List<s
         Disk.TryDelete(Path.Combine(Path.GetDirectoryName(path)!, Path.GetFileNameWithoutExtension(path) + "-log" + Path.GetExtension(path)));
     }
 
-    private Dictionary<EntryId, LogEntry> ReadJournal(out bool isSound)
+    private JournalIndex ReadJournal()
     {
-        LogReadout readout = journal.ReadAll();
-        isSound = readout.Faults.IsEmpty;
-        if (!isSound)
+        JournalIndex index = journal.ReadIndex();
+        if (index.BadLines.Count > 0)
         {
             FoundDamage = true;
-            notices.Add(StorageWords.JournalHasBadLines(readout.Faults.Length, readout.Faults[0].Line));
+            notices.Add(StorageWords.JournalHasBadLines(index.BadLines.Count, index.BadLines[0]));
         }
 
-        return readout.Entries.ToDictionary(entry => entry.Id);
+        return index;
     }
 
-    private Fault? Rescue(EntryDatabase old, Dictionary<EntryId, LogEntry> entries)
+    // What only the database has; null if there is nothing.
+    private List<LogEntry>? Rescue(EntryDatabase old, HashSet<EntryId> ids)
     {
         List<LogEntry> lost = [];
         try
         {
-            lost.AddRange(old.All().Where(entry => !entries.ContainsKey(entry.Id)));
+            lost.AddRange(old.All().Where(entry => !ids.Contains(entry.Id)));
         }
         catch (Exception exception)
         {
             notices.Add(StorageWords.DatabaseGivenUp(exception.Message));
         }
 
-        if (lost.Count == 0)
-        {
-            return null;
-        }
-
-        FoundDamage = true;
-        if (journal.Append(JournalLine.EncodeAll(lost)) is { } fault)
-        {
-            return fault;
-        }
-
-        notices.Add(StorageWords.SavedFromDatabase(lost.Count));
-        lost.ForEach(entry => entries[entry.Id] = entry);
-        return null;
+        FoundDamage |= lost.Count > 0;
+        return lost.Count > 0 ? lost : null;
     }
 }

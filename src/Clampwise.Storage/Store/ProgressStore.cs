@@ -11,17 +11,20 @@ namespace Clampwise.Storage;
 /// </summary>
 public sealed class ProgressStore : IAttemptLog, IDisposable
 {
-    private const int KeepMemoryEvery = 500;
     private readonly Lock _gate = new();
     private readonly StoreLock? _lock;
-    private readonly Journal _journal;
+    private readonly EntryLog _log;
+    private readonly MemoryKeeper _memory;
     private readonly List<string> _notices;
-    private EntryDatabase? _database;
-    private HashSet<EntryId>? _ids;
     private Task _backup = Task.CompletedTask;
+    private Task _warming = Task.CompletedTask;
 
-    internal ProgressStore(DataFolder folder, StoreLock? held, Journal journal, EntryDatabase? database, List<string> notices) =>
-        (Folder, _lock, _journal, _database, _notices) = (folder, held, journal, database, notices);
+    internal ProgressStore(DataFolder folder, StoreLock? held, Journal journal, EntryDatabase? database, List<string> notices)
+    {
+        (Folder, _lock, _notices) = (folder, held, notices);
+        _log = new EntryLog(journal, new GuardedDatabase(folder, database, notices), notices);
+        _memory = new MemoryKeeper(_log, mayWrite: held is not null);
+    }
 
     /// <summary>Where it lies.</summary>
     public DataFolder Folder { get; }
@@ -53,12 +56,7 @@ public sealed class ProgressStore : IAttemptLog, IDisposable
     {
         lock (_gate)
         {
-            if (IsReadOnly)
-            {
-                return StorageWords.IsReadOnly;
-            }
-
-            return Contains(entry.Id) ? null : Write([entry]);
+            return IsReadOnly ? StorageWords.IsReadOnly : _log.Append(entry);
         }
     }
 
@@ -67,18 +65,16 @@ public sealed class ProgressStore : IAttemptLog, IDisposable
     {
         lock (_gate)
         {
-            return Read(database => database.All().ToList()) ?? [.. EntryUnion.Of(ReadJournal(JournalMark.Start)).Values];
+            return _log.ReadAll();
         }
     }
 
     /// <summary>The entries of some ids, as far as they are there: quick however long the log is.</summary>
     public IReadOnlyList<LogEntry> Find(IEnumerable<EntryId> ids)
     {
-        HashSet<EntryId> wanted = [.. ids];
         lock (_gate)
         {
-            return Read(database => wanted.Select(database.Find).OfType<LogEntry>().ToList())
-                ?? [.. EntryUnion.Of(ReadJournal(JournalMark.Start).Where(entry => wanted.Contains(entry.Id))).Values];
+            return _log.Find([.. ids]);
         }
     }
 
@@ -90,24 +86,55 @@ public sealed class ProgressStore : IAttemptLog, IDisposable
     {
         lock (_gate)
         {
-            if (Read(database => database.ReadMemory()) is { } kept
-                && _journal.Holds(MemoryDocument.MarkOf(kept))
-                && MemoryDocument.Read(kept, settings) is { } state)
-            {
-                List<LogEntry> since = [.. ReadJournal(MemoryDocument.MarkOf(kept))];
-                if (MemoryTail.Fold(state, since) is { } whole)
-                {
-                    FsrsWeights weights = MemoryDocument.WeightsOf(kept);
-                    return since.Count < KeepMemoryEvery ? whole : Keep(whole, weights);
-                }
-            }
-
-            IReadOnlyList<LogEntry> all = ReadAll();
-            return Keep(MemoryState.Rebuild(all, settings), LogReading.Weights(all) ?? FsrsWeights.Default);
+            MemoryState state = _memory.Load(settings);
+            // The first answer would pay for what the database reads and compiles only once: better while the player reads the question.
+            _warming = _warming.IsCompleted && !IsReadOnly ? Task.Run(WarmUp) : _warming;
+            return state;
         }
     }
 
-    /// <summary>Adds the entries that are not there yet, as one write.</summary>
+    /// <summary>Makes the database anew from the journal.</summary>
+    /// <returns>How many entries it holds now.</returns>
+    public Result<int> Rebuild()
+    {
+        lock (_gate)
+        {
+            Fault? fault = IsReadOnly ? StorageWords.IsReadOnly : _log.Database.Rebuild(_log.Journal);
+            return fault is not null ? fault : _log.Database.Read(database => (int?)database.Count()) ?? 0;
+        }
+    }
+
+    /// <summary>Makes a backup now.</summary>
+    public Result<Backup> BackUp(Backups backups)
+    {
+        // The backup of the day may be under way in the same file.
+        _backup.Wait();
+        lock (_gate)
+        {
+            return IsReadOnly ? StorageWords.IsReadOnly : backups.Make(_log.Journal, _log.Journal.End);
+        }
+    }
+
+    /// <summary>Waits for the backup of the day, writes everything into the database file, and gives the folder back.</summary>
+    public void Dispose()
+    {
+        Task.WaitAll(_backup, _warming);
+        lock (_gate)
+        {
+            long? databaseBytes = _log.Database.Close();
+            _log.Journal.Dispose();
+            if (databaseBytes is { } bytes)
+            {
+                _lock?.Close(bytes);
+            }
+            else
+            {
+                _lock?.Dispose();
+            }
+        }
+    }
+
+    /// <summary>Takes over entries from elsewhere.</summary>
     /// <returns>How many were new, or what stood in the way; then none was added.</returns>
     internal Result<int> AddAll(IEnumerable<LogEntry> entries)
     {
@@ -118,52 +145,8 @@ public sealed class ProgressStore : IAttemptLog, IDisposable
                 return StorageWords.IsReadOnly;
             }
 
-            Dictionary<EntryId, LogEntry> known = EntryUnion.Of(ReadAll());
-            List<LogEntry> added = [.. EntryUnion.Of(entries).Values
-                .Where(entry => !known.TryGetValue(entry.Id, out LogEntry? there) || EntryUnion.Replaces(entry, there))];
-            if (added.Count == 0)
-            {
-                return 0;
-            }
-
-            Fault? fault = added.Count <= StoreOpening.FewEntries ? Write(added) ?? ForgetMemory() : WriteJournal(added) ?? RebuildNow();
-            return fault is null ? added.Count(entry => !known.ContainsKey(entry.Id)) : fault;
-        }
-    }
-
-    /// <summary>Makes the database anew from the journal.</summary>
-    /// <returns>How many entries it holds now.</returns>
-    public Result<int> Rebuild()
-    {
-        lock (_gate)
-        {
-            if (IsReadOnly)
-            {
-                return StorageWords.IsReadOnly;
-            }
-
-            return RebuildNow() is { } fault ? fault : Read(database => (int?)database.Count()) ?? 0;
-        }
-    }
-
-    /// <summary>Waits for the backup of the day, writes everything into the database file, and gives the folder back.</summary>
-    public void Dispose()
-    {
-        _backup.Wait();
-        lock (_gate)
-        {
-            bool isWhole = _database is not null;
-            _database?.Dispose();
-            _database = null;
-            _journal.Dispose();
-            if (isWhole && File.Exists(Folder.Database))
-            {
-                _lock?.Close(new FileInfo(Folder.Database).Length);
-            }
-            else
-            {
-                _lock?.Dispose();
-            }
+            _memory.Forget();
+            return _log.AddAll(entries);
         }
     }
 
@@ -172,7 +155,7 @@ public sealed class ProgressStore : IAttemptLog, IDisposable
     {
         lock (_gate)
         {
-            return _journal.ReadAll();
+            return _log.Journal.ReadAll();
         }
     }
 
@@ -181,30 +164,23 @@ public sealed class ProgressStore : IAttemptLog, IDisposable
     {
         lock (_gate)
         {
-            if (_database is null)
+            if (!_log.Database.IsOpen)
             {
                 return null;
             }
 
-            return Read(database => database.All().ToList()) is { } all ? (Result<ImmutableArray<LogEntry>>)all.ToImmutableArray() : new Fault(_notices[^1]);
-        }
-    }
-
-    /// <summary>Makes a backup now.</summary>
-    public Result<Backup> BackUp(Backups backups)
-    {
-        lock (_gate)
-        {
-            return IsReadOnly ? StorageWords.IsReadOnly : backups.Make(_journal);
+            List<LogEntry>? all = _log.Database.Read(database => database.All().ToList());
+            return all is not null ? (Result<ImmutableArray<LogEntry>>)all.ToImmutableArray() : new Fault(_notices[^1]);
         }
     }
 
     /// <summary>Makes the backup of the day, if it is missing, beside everything else.</summary>
     internal void BackUpInBackground(Backups backups)
     {
-        if (_journal.End != JournalMark.Start && !backups.HasToday())
+        JournalMark end = _log.Journal.End;
+        if (end != JournalMark.Start && !backups.HasToday())
         {
-            _backup = Task.Run(() => Note(backups.Make(_journal)));
+            _backup = Task.Run(() => Note(backups.Make(_log.Journal, end)));
         }
     }
 
@@ -219,96 +195,11 @@ public sealed class ProgressStore : IAttemptLog, IDisposable
         }
     }
 
-    private bool Contains(EntryId id)
+    private void WarmUp()
     {
-        if (_database is not null && Read(database => (bool?)database.Contains(id)) is { } isThere)
+        lock (_gate)
         {
-            return isThere;
-        }
-
-        _ids ??= [.. ReadJournal(JournalMark.Start).Select(entry => entry.Id)];
-        return _ids.Contains(id);
-    }
-
-    private Fault? Write(IReadOnlyCollection<LogEntry> entries)
-    {
-        if (WriteJournal(entries) is { } fault)
-        {
-            return fault;
-        }
-
-        Use(database => database.Add(entries, _journal.End));
-        return null;
-    }
-
-    private Fault? WriteJournal(IReadOnlyCollection<LogEntry> entries)
-    {
-        if (_journal.Append(JournalLine.EncodeAll(entries)) is { } fault)
-        {
-            return fault;
-        }
-
-        _ids?.UnionWith(entries.Select(entry => entry.Id));
-        return null;
-    }
-
-    private Fault? RebuildNow()
-    {
-        EntryDatabase? old = _database;
-        _database = null;
-        if (!new DatabaseRebuild(Folder, _journal, _notices).Run(old).TryGet(out EntryDatabase? rebuilt, out Fault? fault))
-        {
-            return fault;
-        }
-
-        _database = rebuilt;
-        return null;
-    }
-
-    private MemoryState Keep(MemoryState state, FsrsWeights weights)
-    {
-        if (!IsReadOnly)
-        {
-            Use(database => database.WriteMemory(MemoryDocument.Write(state, _journal.End, weights)));
-        }
-
-        return state;
-    }
-
-    private Fault? ForgetMemory()
-    {
-        Use(database => database.DeleteMemory());
-        return null;
-    }
-
-    private IEnumerable<LogEntry> ReadJournal(JournalMark from) =>
-        _journal.Read(from, new EntryReader()).Where(record => record.Entry.IsGood).Select(record => record.Entry.Value);
-
-    private void Use(Action<EntryDatabase> work) => Read(database =>
-    {
-        work(database);
-        return database;
-    });
-
-    // Whatever the database throws, the journal has it all: the database is given up for this run and rebuilt at the next start.
-    private T? Read<T>(Func<EntryDatabase, T?> work)
-    {
-        if (_database is null)
-        {
-            return default;
-        }
-
-        try
-        {
-            return work(_database);
-        }
-        catch (Exception exception)
-        {
-            _notices.Add(StorageWords.DatabaseGivenUp(exception.Message));
-            DatabaseRebuild.Close(_database);
-            DatabaseRebuild.Delete(Folder.Database);
-            _database = null;
-            return default;
+            _log.Database.Use(database => database.WarmUp());
         }
     }
 }

@@ -67,7 +67,7 @@ internal sealed class StoreOpening(DataFolder folder, TimeProvider time)
 
     private DatabaseOpening BackUpBeforeMigration(Journal journal, DatabaseOpening opening)
     {
-        if (journal.Version > 0 && journal.Version < LogEntry.CurrentSchema && new Backups(folder, time).Make(journal, $"v{journal.Version}") is { IsGood: false } failed)
+        if (journal.Version > 0 && journal.Version < LogEntry.CurrentSchema && new Backups(folder, time).Make(journal, journal.End, $"v{journal.Version}") is { IsGood: false } failed)
         {
             _notices.Add(StorageWords.BackupFailed(failed.Fault.Message));
         }
