@@ -41,7 +41,7 @@ internal static class OpenCommand
             };
             var random = new Random();
             var desk = new Desk(library.Drills, store, store.LoadMemory(settings.Memory), sound, settings, around.Time, Guid.NewGuid, random.Next);
-            var shell = new Shell(Theme.For(around.Variable), glyphs);
+            var shell = new Shell(Theme.Own.At(ColourDepths.Of(around.Variable)), glyphs);
             shell.Open(new TodayPage(shell, desk, [.. store.Notices, .. library.Faults.Select(unread => unread.ToString())]));
             TerminalHost.Run(shell);
             desk.Close();
