@@ -27,4 +27,6 @@ internal static class JsonLines
 [JsonSerializable(typeof(SetupRow))]
 [JsonSerializable(typeof(ExplainedRow))]
 [JsonSerializable(typeof(DrillRow))]
+[JsonSerializable(typeof(SettingRow))]
+[JsonSerializable(typeof(FindingRow))]
 internal sealed partial class JsonContext : JsonSerializerContext;

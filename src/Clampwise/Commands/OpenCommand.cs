@@ -1,7 +1,5 @@
-using Clampwise.Look;
-using Clampwise.Practice;
 using Clampwise.Screens;
-using Clampwise.Sound;
+using Clampwise.Settings;
 using Clampwise.Sound.Players;
 using Clampwise.Storage;
 using Clampwise.Theory;
@@ -11,7 +9,7 @@ namespace Clampwise.Commands;
 /// <summary>The bare command: opens the screens on what this machine and this player have.</summary>
 internal static class OpenCommand
 {
-    public static int Run(Surroundings around, string? dataFolder, int minutes)
+    public static int Run(Surroundings around, string? dataFolder, int? minutes)
     {
         if (minutes is < 1 or > 120)
         {
@@ -31,20 +29,27 @@ internal static class OpenCommand
 
         using (store)
         {
+            var settings = new SettingsKeeper(SettingsFile.In(folder));
+            TimeSpan? given = minutes is { } number ? TimeSpan.FromMinutes(number) : null;
             // The device opens while the first screen is drawn; a notice comes later if it fails.
-            using ISoundOut sound = SoundSystem.Open(SoundSettings.Standard, TimeSpan.Zero);
+            ISoundOut sound = around.OpenSound(settings.Now.Sound, TimeSpan.Zero);
             var library = DrillLibrary.Load(folder);
-            GlyphSet glyphs = GlyphSet.For(around.Variable);
-            var settings = new DeskSettings(glyphs, new PracticeCalendar(around.Time.LocalTimeZone, PracticeCalendar.UsualDayStart), FsrsSettings.Usual)
-            {
-                SessionLength = TimeSpan.FromMinutes(minutes),
-            };
+            DeskSettings forDesk = SettingsInForce.ForDesk(settings.Now, around, given);
             var random = new Random();
-            var desk = new Desk(library.Drills, store, store.LoadMemory(settings.Memory), sound, settings, around.Time, Guid.NewGuid, random.Next);
-            var shell = new Shell(Theme.Own.At(ColourDepths.Of(around.Variable)), glyphs);
-            shell.Open(new TodayPage(shell, desk, [.. store.Notices, .. library.Faults.Select(unread => unread.ToString())]));
-            TerminalHost.Run(shell);
-            desk.Close();
+            var desk = new Desk(library.Drills, store, store.LoadMemory(forDesk.Memory), sound, forDesk, around.Time, Guid.NewGuid, random.Next);
+            try
+            {
+                var shell = new Shell(settings.Now.ThemeFor(around.Variable), desk.Glyphs);
+                var inForce = new SettingsInForce(shell, desk, settings, around, given, store.LoadMemory);
+                shell.Open(new TodayPage(shell, desk, settings, inForce.Settle, [.. store.Notices, .. library.Faults.Select(unread => unread.ToString())]));
+                TerminalHost.Run(shell);
+                desk.Close();
+            }
+            finally
+            {
+                // Not the one it began with, if the player has chosen another.
+                desk.Sound.Dispose();
+            }
         }
 
         return ExitCode.Good;

@@ -13,8 +13,8 @@ public class ExplorerPageTests
     [InlineData(120, 40)]
     public void Walking_on_the_fretboard(int columns, int rows)
     {
-        using var terminal = new TestTerminal(columns, rows);
-        terminal.Shell.Open(new ExplorerPage(terminal.Shell, terminal.Glyphs, Setup.Parse("standard + 2-4@2").Value));
+        using var terminal = new Room(columns, rows);
+        terminal.Shell.Open(new ExplorerPage(terminal.Shell, terminal.Desk, Setup.Parse("standard + 2-4@2").Value));
         terminal.Press(Key.CursorDown, Key.CursorDown, Key.CursorDown, Key.CursorRight, Key.Space).Type("x").Press(Key.Space);
         Golden.Check($"explorer-{columns}x{rows}", terminal.Screen);
     }

@@ -6,8 +6,9 @@ using Terminal.Gui.Input;
 namespace Clampwise.Screens;
 
 /// <summary>A fretboard to walk on: what the hand does, how it sounds, and both names at every step.</summary>
-internal sealed class ExplorerPage(Shell shell, GlyphSet glyphs, Setup setup) : Page
+internal sealed class ExplorerPage(Shell shell, Desk desk, Setup setup) : Page
 {
+    private const int WordRows = 8;
     private HandOnFretboard _hand = HandOnFretboard.Start(setup);
 
     public override string Title => "explore";
@@ -34,9 +35,9 @@ internal sealed class ExplorerPage(Shell shell, GlyphSet glyphs, Setup setup) : 
         return
         [
             Line.Empty,
-            .. FretboardDrawing.Draw(picture, glyphs, width),
+            .. desk.Draw(picture, width, height - WordRows),
             Line.Empty,
-            FretboardDrawing.Legend(glyphs),
+            FretboardDrawing.Legend(desk.Glyphs),
             Line.Empty,
             .. voicing.TryGet(out Voicing? good, out Fault? fault) ? Names(good) : [Line.Of(fault.Message, Tone.Wrong)],
         ];

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Clampwise.Look;
 using Clampwise.Practice;
+using Clampwise.Settings;
 using Clampwise.Sound.Performing;
 using Clampwise.Sound.Players;
 
@@ -36,9 +37,9 @@ internal sealed class Desk
 
     public IAttemptLog Log { get; }
 
-    public ISoundOut Sound { get; }
+    public ISoundOut Sound { get; private set; }
 
-    public DeskSettings Settings { get; }
+    public DeskSettings Settings { get; private set; }
 
     public TimeProvider Time { get; }
 
@@ -57,6 +58,13 @@ internal sealed class Desk
     /// <summary>Alternatives may come from drills that are not open yet.</summary>
     public SessionWorld World => new(_everything, Settings.Calendar, Settings.Questions);
 
+    /// <summary>A fretboard the way the player has set it; one that would stand lies down if it is higher than the room for it.</summary>
+    public IReadOnlyList<Line> Draw(FretboardPicture picture, int width, int height)
+    {
+        FretboardPicture signed = Settings.Dots == DotSign.Fingers ? FingerDots.On(picture, Settings.Questions.Hand, Glyphs) : picture;
+        return FretboardDrawing.Draw(signed, Glyphs, width, height, Settings.Fretboard);
+    }
+
     /// <summary>When it is, with a fresh identity.</summary>
     public Stamp Stamp() => new(Now, new EntryId(_newId()));
 
@@ -72,6 +80,12 @@ internal sealed class Desk
         Remembered = memory;
         Repertoire = Repertoire.Of(DrillPath.Open(Drills, memory));
     }
+
+    /// <summary>Takes over changed settings.</summary>
+    public void Use(DeskSettings settings) => Settings = settings;
+
+    /// <summary>Plays through another device from now on.</summary>
+    public void Hear(ISoundOut sound) => Sound = sound;
 
     /// <summary>Puts a session down, or with null clears the place.</summary>
     public void Rest(SessionState? session) => Resting = session;
@@ -108,4 +122,10 @@ internal sealed record DeskSettings(GlyphSet Glyphs, PracticeCalendar Calendar, 
 
     /// <summary>How voicings are played.</summary>
     public PlayingStyle Style { get; init; } = PlayingStyle.Standard;
+
+    /// <summary>How fretboards lie.</summary>
+    public FretboardStyle Fretboard { get; init; } = FretboardStyle.Usual;
+
+    /// <summary>What stands where fingers are.</summary>
+    public DotSign Dots { get; init; } = DotSign.Dots;
 }

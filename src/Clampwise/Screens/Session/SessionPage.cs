@@ -74,8 +74,9 @@ internal sealed class SessionPage : Page
         }
         else
         {
-            lines.AddRange(FretboardDrawing.Draw(_pad!.Picture, _desk.Glyphs, width));
-            lines.AddRange(_isSkipping ? SessionText.SkipReasons() : _pad.Draw(width, RuledOut(open)));
+            List<Line> below = [.. _isSkipping ? SessionText.SkipReasons() : _pad!.Draw(width, RuledOut(open))];
+            lines.AddRange(_desk.Draw(_pad!.Picture, width, height - lines.Count - below.Count));
+            lines.AddRange(below);
             lines.AddRange(open.Question.Hints.Take(open.Hints).SelectMany(hint => Line.Wrap($"Hint: {hint.Words}", width, Tone.Free)));
         }
 
@@ -253,7 +254,7 @@ internal sealed class SessionPage : Page
                 _notice = _desk.Log.Append(store.Entry)?.ToString() ?? _notice;
                 break;
             case SessionEffect.ShowVerdict shown:
-                _verdict = new VerdictView(shown.Verdict, shown.Grade, _state.Open!.Question, _desk.Glyphs);
+                _verdict = new VerdictView(shown.Verdict, shown.Grade, _state.Open!.Question, _desk);
                 Play(_voice.Verdict(shown.Verdict));
                 break;
             case SessionEffect.ShowGrade shown:
@@ -295,7 +296,7 @@ internal sealed class SessionPage : Page
         _pad = AnswerPad.For(open.Question);
         if (session is { Phase: SessionPhase.Judged, Outcomes: [.., { Verdict: { } verdict } last] })
         {
-            _verdict = new VerdictView(verdict, last.Attempt.Grade, open.Question, _desk.Glyphs);
+            _verdict = new VerdictView(verdict, last.Attempt.Grade, open.Question, _desk);
         }
     }
 

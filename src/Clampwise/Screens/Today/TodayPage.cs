@@ -2,13 +2,16 @@ using Clampwise.Fretboard;
 using Clampwise.Look;
 using Clampwise.Practice;
 using Clampwise.Screens.Session;
+using Clampwise.Settings;
 using Terminal.Gui.Input;
 
 namespace Clampwise.Screens;
 
 /// <summary>The first screen: what is waiting, and one key that starts it.</summary>
-internal sealed class TodayPage(Shell shell, Desk desk, IReadOnlyList<string> notices) : Page
+internal sealed class TodayPage(Shell shell, Desk desk, SettingsKeeper settings, Action settle, IReadOnlyList<string> notices) : Page
 {
+    // Lines around the fretboard; what more there is to say may push its end off the screen, never the choices.
+    private const int OtherRows = 9;
     private string? _notice;
 
     public override string Title => "today";
@@ -18,12 +21,12 @@ internal sealed class TodayPage(Shell shell, Desk desk, IReadOnlyList<string> no
         : "";
 
     public override IReadOnlyList<(string Key, string Does)> Keys { get; } =
-        [("Enter", "start"), ("n", "name that voicing"), ("w", "weak shapes"), ("d", "drills"), ("e", "explore"), ("?", "help"), ("q", "quit")];
+        [("Enter", "start"), ("s", "settings"), ("?", "help"), ("q", "quit"), ("n", "name that voicing"), ("w", "weak shapes"), ("d", "drills"), ("e", "explore")];
 
     public override IReadOnlyList<string> Help { get; } =
     [
         "Enter starts the daily drill: fifteen minutes on a clock that you can stop. It warms up on what is solid, brings back what is due, mixes in weak shapes and a few new ones, and closes on something easy.",
-        "n is the name-that-voicing quiz: twenty voicings seen or heard, to be named. w reviews what is weak, and says why it is. d lists all drills. e lets you walk on the fretboard.",
+        "n is the name-that-voicing quiz: twenty voicings seen or heard, to be named. w reviews what is weak, and says why it is. d lists all drills. e lets you walk on the fretboard. s opens the settings.",
         "Put the clamp where the picture shows it, tune up (a clamp pulls strings sharp), then start.",
     ];
 
@@ -42,7 +45,7 @@ internal sealed class TodayPage(Shell shell, Desk desk, IReadOnlyList<string> no
             Line.Of("   e    ", Tone.Key).And("Explore", Tone.Strong).And("            walk on the fretboard", Tone.Quiet),
             Line.Empty,
             Line.Of("Clamp for the first question: ", Tone.Quiet).And($"{setup}", Tone.Held),
-            .. FretboardDrawing.Draw(new FretboardPicture(setup, Fretting.AllRinging(setup.StringCount)), desk.Glyphs, width),
+            .. desk.Draw(new FretboardPicture(setup, Fretting.AllRinging(setup.StringCount)), width, height - OtherRows),
             FretboardDrawing.Legend(desk.Glyphs),
         ];
         if (plan.Backlog is { } backlog)
@@ -50,7 +53,7 @@ internal sealed class TodayPage(Shell shell, Desk desk, IReadOnlyList<string> no
             lines.AddRange(Line.Wrap(backlog.Words, width));
         }
 
-        IEnumerable<string> said = [.. notices, .. desk.Sound.Notice is { } silent ? new[] { silent } : [], .. _notice is null ? [] : new[] { _notice }];
+        IEnumerable<string> said = [.. notices, .. settings.Faults.Select(fault => fault.Message), .. desk.Sound.Notice is { } silent ? new[] { silent } : [], .. _notice is null ? [] : new[] { _notice }];
         lines.AddRange(said.SelectMany(words => Line.Wrap(words, width, Tone.Wrong)));
         return lines;
     }
@@ -74,7 +77,10 @@ internal sealed class TodayPage(Shell shell, Desk desk, IReadOnlyList<string> no
                 shell.Open(new DrillsPage(shell, desk));
                 return true;
             case 'e':
-                shell.Open(new ExplorerPage(shell, desk.Glyphs, desk.Repertoire.Drills[0].Setup));
+                shell.Open(new ExplorerPage(shell, desk, desk.Repertoire.Drills[0].Setup));
+                return true;
+            case 's':
+                shell.Open(new SettingsPage(shell, desk, settings, settle));
                 return true;
             case 'q':
                 shell.Close();
