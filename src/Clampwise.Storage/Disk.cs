@@ -4,7 +4,7 @@ using Clampwise.Theory;
 namespace Clampwise.Storage;
 
 /// <summary>Reading and writing of files, with what goes wrong as a fault.</summary>
-internal static class Disk
+public static class Disk
 {
     /// <summary>True for what a file system does to a program that did nothing wrong.</summary>
     // A file size limit (EFBIG) comes as ArgumentOutOfRangeException, a full disk (ENOSPC) as IOException.

@@ -1,3 +1,6 @@
+using Clampwise.Sound;
+using Clampwise.Sound.Players;
+
 namespace Clampwise;
 
 /// <summary>Everything outside the program that a command may touch, passed in so that tests can stand in for it.</summary>
@@ -17,13 +20,19 @@ internal sealed record Surroundings(
     Func<string, string?> Variable,
     Action<TimeSpan> Wait)
 {
+    /// <summary>Columns and rows of the terminal; null without one.</summary>
+    public Func<(int Columns, int Rows)?> Size { get; init; } = () => null;
+
+    /// <summary>Opens the sound, and waits so long for the device's answer.</summary>
+    public Func<SoundSettings, TimeSpan, ISoundOut> OpenSound { get; init; } = SoundSystem.Open;
+
     /// <summary>The real ones of this process.</summary>
-    public static Surroundings OfThisProcess() => new(
-        Console.In,
-        Console.Out,
-        Console.Error,
-        !Console.IsInputRedirected && !Console.IsOutputRedirected,
-        TimeProvider.System,
-        Environment.GetEnvironmentVariable,
-        Thread.Sleep);
+    public static Surroundings OfThisProcess()
+    {
+        bool isTerminal = !Console.IsInputRedirected && !Console.IsOutputRedirected;
+        return new Surroundings(Console.In, Console.Out, Console.Error, isTerminal, TimeProvider.System, Environment.GetEnvironmentVariable, Thread.Sleep)
+        {
+            Size = () => isTerminal ? (Console.WindowWidth, Console.WindowHeight) : null,
+        };
+    }
 }

@@ -32,7 +32,7 @@ public class ArchitectureTests
         ["Clampwise.Sound"] = ["NAudio.Core", "NAudio.Midi", "NAudio.Wasapi", "NAudio.WinMM"],
         ["Clampwise.Storage"] = ["LiteDB", "System.IO.Hashing", "Tomlyn"],
         ["Clampwise.Charts"] = ["ScottPlot"],
-        ["Clampwise"] = ["System.CommandLine", "Terminal.Gui"],
+        ["Clampwise"] = ["System.CommandLine", "Terminal.Gui", "Tomlyn"],
     };
 
     public static TheoryData<string> Rooms() => [.. Directory.GetDirectories(Path.Combine(Repository.Root, "src")).Select(folder => Path.GetFileName(folder))];

@@ -31,7 +31,7 @@ internal static class CommandTree
     {
         var root = new RootCommand("Practice drill and ear-training game for guitarists who play with partial capos.");
         var data = new Option<string?>("--data") { Description = "The folder that holds your progress; the platform's own unless given.", HelpName = "folder", Recursive = true };
-        var minutes = new Option<int>("--minutes") { Description = "How long the daily drill lasts, 1 to 120.", HelpName = "minutes", DefaultValueFactory = _ => OpenCommand.UsualMinutes, Recursive = true };
+        var minutes = new Option<int?>("--minutes") { Description = "How long the daily drill lasts, 1 to 120; it goes before the settings.", HelpName = "minutes", Recursive = true };
         root.Add(data);
         root.Add(minutes);
         root.Add(NameCommand.Build(around));
@@ -47,6 +47,8 @@ internal static class CommandTree
         root.Add(ProgressCommands.BuildWeak(around, data));
         root.Add(ProgressCommands.BuildProgress(around, data));
         root.Add(DataCommand.Build(around, data));
+        root.Add(SettingsCommand.Build(around, data));
+        root.Add(DoctorCommand.Build(around, data));
         root.SetAction(parsed => around.IsTerminal ? OpenCommand.Run(around, parsed.GetValue(data), parsed.GetValue(minutes)) : ShowHelp(root, around));
         return root;
     }

@@ -34,4 +34,6 @@ internal static class JsonLines
 [JsonSerializable(typeof(DueRow))]
 [JsonSerializable(typeof(ExplainedRow))]
 [JsonSerializable(typeof(DrillRow))]
+[JsonSerializable(typeof(SettingRow))]
+[JsonSerializable(typeof(FindingRow))]
 internal sealed partial class JsonContext : JsonSerializerContext;

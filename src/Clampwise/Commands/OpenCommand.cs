@@ -1,9 +1,7 @@
-using Clampwise.Look;
 using Clampwise.Practice;
 using Clampwise.Screens;
 using Clampwise.Screens.Session;
-using Clampwise.Sound;
-using Clampwise.Sound.Players;
+using Clampwise.Settings;
 using Clampwise.Storage;
 using Clampwise.Theory;
 
@@ -12,22 +10,20 @@ namespace Clampwise.Commands;
 /// <summary>The composition root of practice: opens what this machine and this player have, and the screens on it.</summary>
 internal static class OpenCommand
 {
-    /// <summary>How long the daily drill lasts unless asked otherwise.</summary>
-    public const int UsualMinutes = 15;
-
     private const int MostMinutes = 120;
 
     /// <summary>The bare command: the first screen.</summary>
-    public static int Run(Surroundings around, string? dataFolder, int minutes) =>
-        WithDesk(around, dataFolder, minutes, TimeSpan.Zero, (desk, notices) => Show(around, desk, notices, null));
+    public static int Run(Surroundings around, string? dataFolder, int? minutes) =>
+        // The device opens while the first screen is drawn; a notice comes later if it fails.
+        WithDesk(around, dataFolder, minutes, TimeSpan.Zero, (_, screens) => screens(null));
 
     /// <summary>Opens the desk for as long as something is done at it.</summary>
     /// <param name="around">What lies outside the program.</param>
     /// <param name="dataFolder">The folder asked for; null for the platform's own.</param>
-    /// <param name="minutes">Length of the daily drill.</param>
-    /// <param name="patience">How long to wait for the sound device; the screens need not, since a notice can come later.</param>
-    /// <param name="run">What is done, with what the player should be told.</param>
-    public static int WithDesk(Surroundings around, string? dataFolder, int minutes, TimeSpan patience, Func<Desk, IReadOnlyList<string>, int> run)
+    /// <param name="minutes">Length of the daily drill; null for what is set.</param>
+    /// <param name="patience">How long to wait for the sound device.</param>
+    /// <param name="run">What is done: given the desk, and what shows the screens with or without a session in front.</param>
+    public static int WithDesk(Surroundings around, string? dataFolder, int? minutes, TimeSpan patience, Func<Desk, Func<SessionState?, int>, int> run)
     {
         if (minutes is < 1 or > MostMinutes)
         {
@@ -36,30 +32,38 @@ internal static class OpenCommand
 
         return DataCommand.WithStore(around, dataFolder, store =>
         {
-            using ISoundOut sound = SoundSystem.Open(SoundSettings.Standard, patience);
+            var settings = new SettingsKeeper(SettingsFile.In(store.Folder));
+            TimeSpan? given = minutes is { } number ? TimeSpan.FromMinutes(number) : null;
             var library = DrillLibrary.Load(store.Folder);
-            var settings = new DeskSettings(GlyphSet.For(around.Variable), new PracticeCalendar(around.Time.LocalTimeZone, PracticeCalendar.UsualDayStart), FsrsSettings.Usual)
+            DeskSettings forDesk = SettingsInForce.ForDesk(settings.Now, around, given);
+            var desk = new Desk(
+                library.Drills, store, store.LoadMemory(forDesk.Memory), around.OpenSound(settings.Now.Sound, patience), forDesk, around.Time, Guid.NewGuid, new Random().Next)
             {
-                SessionLength = TimeSpan.FromMinutes(minutes),
+                Folder = store.Folder,
             };
-            var desk = new Desk(library.Drills, store, store.LoadMemory(settings.Memory), sound, settings, around.Time, Guid.NewGuid, new Random().Next) { Folder = store.Folder };
-            int code = run(desk, [.. store.Notices, .. library.Faults.Select(unread => unread.ToString())]);
-            desk.Close();
-            return code;
+            try
+            {
+                return run(desk, session =>
+                {
+                    var shell = new Shell(settings.Now.ThemeFor(around.Variable), desk.Glyphs);
+                    var inForce = new SettingsInForce(shell, desk, settings, around, given, store.LoadMemory);
+                    desk.TakeUpKept();
+                    shell.Open(new TodayPage(shell, desk, settings, inForce.Settle, [.. store.Notices, .. library.Faults.Select(unread => unread.ToString())]));
+                    if (session is not null)
+                    {
+                        shell.Open(new SessionPage(shell, desk, session));
+                    }
+
+                    TerminalHost.Run(shell);
+                    desk.Close();
+                    return ExitCode.Good;
+                });
+            }
+            finally
+            {
+                // Not the one it began with, if the player has chosen another.
+                desk.Sound.Dispose();
+            }
         });
-    }
-
-    /// <summary>Shows the screens, with a session in front if one is given.</summary>
-    public static int Show(Surroundings around, Desk desk, IReadOnlyList<string> notices, SessionState? session)
-    {
-        var shell = new Shell(Theme.For(around.Variable), desk.Glyphs);
-        shell.Open(new TodayPage(shell, desk, notices));
-        if (session is not null)
-        {
-            shell.Open(new SessionPage(shell, desk, session));
-        }
-
-        TerminalHost.Run(shell);
-        return ExitCode.Good;
     }
 }

@@ -10,7 +10,7 @@ internal static class PractiseCommands
 {
     private static readonly TimeSpan s_patience = TimeSpan.FromSeconds(2);
 
-    public static Command BuildDrill(Surroundings around, Option<string?> data, Option<int> minutes)
+    public static Command BuildDrill(Surroundings around, Option<string?> data, Option<int?> minutes)
     {
         var id = new Argument<string?>("id") { Description = "One drill alone; all that are open unless given.", Arity = ArgumentArity.ZeroOrOne };
         Option<bool> plain = PlainOption();
@@ -32,18 +32,18 @@ internal static class PractiseCommands
         var command = new Command("quiz", "Name that voicing; with --plain line by line.") { count, plain };
         command.SetAction(parsed => parsed.GetValue(count) < 1
             ? around.Refuse(new Theory.Fault($"--count: expected 1 or more, found {parsed.GetValue(count)}"))
-            : Run(around, parsed.GetValue(data), OpenCommand.UsualMinutes, parsed.GetValue(plain), desk => QuizPlanner.Plan(desk.Request(), parsed.GetValue(count))));
+            : Run(around, parsed.GetValue(data), null, parsed.GetValue(plain), desk => QuizPlanner.Plan(desk.Request(), parsed.GetValue(count))));
         return command;
     }
 
     /// <summary>The review of weak shapes, line by line.</summary>
     public static int ReviewWeak(Surroundings around, string? data) =>
-        Run(around, data, OpenCommand.UsualMinutes, isPlain: true, desk => WeakPlanner.Plan(desk.Request()));
+        Run(around, data, null, isPlain: true, desk => WeakPlanner.Plan(desk.Request()));
 
     public static Option<bool> PlainOption() => new("--plain") { Description = "Line by line on standard input and output." };
 
-    private static int Run(Surroundings around, string? data, int minutes, bool isPlain, Func<Desk, SessionPlan?> plan) =>
-        OpenCommand.WithDesk(around, data, minutes, s_patience, (desk, notices) =>
+    private static int Run(Surroundings around, string? data, int? minutes, bool isPlain, Func<Desk, SessionPlan?> plan) =>
+        OpenCommand.WithDesk(around, data, minutes, s_patience, (desk, screens) =>
         {
             if (plan(desk) is not { } planned)
             {
@@ -58,7 +58,7 @@ internal static class PractiseCommands
 
             if (!isPlain && around.IsTerminal && around.Variable("TERM") != "dumb")
             {
-                return OpenCommand.Show(around, desk, notices, desk.Start(planned));
+                return screens(desk.Start(planned));
             }
 
             if (desk.Sound.Notice is { } silent)

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Clampwise.Charts;
 using Clampwise.Practice;
+using Clampwise.Settings;
 using Clampwise.Storage;
 
 namespace Clampwise.Commands;
@@ -34,7 +35,7 @@ internal static class ProgressCommands
     private static int PrintWeak(Surroundings around, ProgressStore store, bool asJson)
     {
         var repertoire = Repertoire.Of(DrillLibrary.Load(store.Folder).Drills);
-        foreach (WeakShape weak in WeakShapes.Find(repertoire.Items, store.LoadMemory(FsrsSettings.Usual), Today(around), repertoire))
+        foreach (WeakShape weak in WeakShapes.Find(repertoire.Items, MemoryOf(store), Today(around, store), repertoire))
         {
             Fretboard.Voicing voicing = weak.Item.Subject.Voicing;
             if (asJson)
@@ -97,10 +98,14 @@ internal static class ProgressCommands
     }
 
     private static ProgressReport ReportOf(Surroundings around, ProgressStore store) =>
-        ProgressReport.Of(store.ReadAll(), store.LoadMemory(FsrsSettings.Usual), Today(around));
+        ProgressReport.Of(store.ReadAll(), MemoryOf(store), Today(around, store));
 
-    private static PracticeDay Today(Surroundings around) =>
-        new PracticeCalendar(around.Time.LocalTimeZone, PracticeCalendar.UsualDayStart).DayOf(around.Time.GetUtcNow());
+    private static MemoryState MemoryOf(ProgressStore store) => store.LoadMemory(SettingsOf(store).Memory);
+
+    private static PracticeDay Today(Surroundings around, ProgressStore store) =>
+        SettingsOf(store).ForDesk(around.Variable, around.Time.LocalTimeZone).Calendar.DayOf(around.Time.GetUtcNow());
+
+    private static PlayerSettings SettingsOf(ProgressStore store) => new SettingsKeeper(SettingsFile.In(store.Folder)).Now;
 }
 
 /// <summary>A weak shape as printed by <c>weak --json</c>.</summary>

@@ -1,50 +1,55 @@
+using System.Collections.Immutable;
 using Terminal.Gui.Drawing;
 using Attribute = Terminal.Gui.Drawing.Attribute;
 
 namespace Clampwise.Look;
 
-/// <summary>Turns tones into what the terminal shows. The ground is the terminal's own, so that light and dark ones both work.</summary>
+/// <summary>Turns tones into what the terminal shows. What a tone means never hangs on colour alone: glyphs and words say it too.</summary>
 internal sealed class Theme
 {
-    private readonly Func<Tone, Attribute> _attributes;
+    private readonly ImmutableArray<Attribute> _attributes;
 
-    private Theme(Func<Tone, Attribute> attributes) => _attributes = attributes;
+    /// <param name="name">The name by which it is chosen.</param>
+    /// <param name="about">One sentence about it.</param>
+    /// <param name="ground">The colour that it paints behind everything; null to leave the terminal's own.</param>
+    /// <param name="grounds">The grounds on which its colours must be legible; for a painted ground that one.</param>
+    /// <param name="styles">The look of every tone, in the order of <see cref="Tone"/>.</param>
+    /// <param name="depth">The colours at hand.</param>
+    public Theme(string name, string about, ThemeColour? ground, ImmutableArray<Color> grounds, ImmutableArray<ThemeStyle> styles, ColourDepth depth = ColourDepth.Full)
+    {
+        (Name, About, Ground, Grounds, Styles, Depth) = (name, about, ground, grounds, styles, depth);
+        Color behind = ground?.At(depth) ?? Color.None;
+        _attributes = [.. styles.Select(style => new Attribute(style.Ink?.At(depth) ?? Color.None, behind, style.Style))];
+    }
 
-    /// <summary>Colours of middling lightness, each also told apart by its glyph.</summary>
-    public static Theme Colour { get; } = new(InColour);
+    public string Name { get; }
+
+    public string About { get; }
+
+    public ThemeColour? Ground { get; }
+
+    public ImmutableArray<Color> Grounds { get; }
+
+    public ImmutableArray<ThemeStyle> Styles { get; }
+
+    public ColourDepth Depth { get; }
+
+    /// <summary>Colours that are legible on any ground; the terminal's own one stays.</summary>
+    public static Theme Own => ThemeBook.Shipped[ThemeBook.Own];
 
     /// <summary>No colour at all: bold, underline and reverse.</summary>
-    public static Theme Plain { get; } = new(WithoutColour);
-
-    /// <summary>Without colour if NO_COLOR is set and not empty (the convention of that name) or the terminal is a dumb one.</summary>
-    public static Theme For(Func<string, string?> variable) =>
-        !string.IsNullOrEmpty(variable("NO_COLOR")) || variable("TERM") == "dumb" ? Plain : Colour;
+    public static Theme Plain => ThemeBook.Shipped[ThemeBook.Plain];
 
     /// <summary>The look of a tone.</summary>
-    public Attribute this[Tone tone] => _attributes(tone);
+    public Attribute this[Tone tone] => _attributes[(int)tone];
 
-    private static Attribute InColour(Tone tone) => tone switch
-    {
-        Tone.Strong => Of(Color.None, TextStyle.Bold),
-        Tone.Quiet => Of(new Color(128, 128, 128)),
-        Tone.Key => Of(new Color(44, 130, 170), TextStyle.Bold),
-        Tone.Right => Of(new Color(60, 150, 70), TextStyle.Bold),
-        Tone.Wrong => Of(new Color(205, 80, 60), TextStyle.Bold),
-        Tone.Held => Of(new Color(190, 120, 20), TextStyle.Bold),
-        Tone.Free => Of(new Color(60, 150, 70), TextStyle.Bold),
-        Tone.Finger => Of(new Color(44, 130, 170), TextStyle.Bold),
-        Tone.Muted => Of(new Color(128, 128, 128)),
-        Tone.Cursor => Of(Color.None, TextStyle.Reverse | TextStyle.Bold),
-        _ => Of(Color.None),
-    };
+    /// <summary>
+    /// The theme in the colours that a terminal has. One that names none of the sixteen colours shows no colour where there are only
+    /// those: their shades are the terminal's own, and none of them is legible on every ground.
+    /// </summary>
+    public Theme At(ColourDepth depth) => depth == ColourDepth.Full ? this
+        : depth == ColourDepth.None || !HasBasics ? Plain
+        : new Theme(Name, About, Ground, Grounds, Styles, depth);
 
-    private static Attribute WithoutColour(Tone tone) => tone switch
-    {
-        Tone.Strong or Tone.Key or Tone.Right or Tone.Finger or Tone.Held => Of(Color.None, TextStyle.Bold),
-        Tone.Wrong => Of(Color.None, TextStyle.Underline | TextStyle.Bold),
-        Tone.Cursor => Of(Color.None, TextStyle.Reverse),
-        _ => Of(Color.None),
-    };
-
-    private static Attribute Of(Color foreground, TextStyle style = TextStyle.None) => new(foreground, Color.None, style);
+    private bool HasBasics => Styles.Any(style => style.Ink is { Basic: not null });
 }

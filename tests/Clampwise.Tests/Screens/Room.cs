@@ -1,6 +1,8 @@
 using Clampwise.Look;
 using Clampwise.Practice;
 using Clampwise.Screens;
+using Clampwise.Settings;
+using Clampwise.Sound;
 using Clampwise.Sound.Players;
 using Clampwise.Sound.Strings;
 using Clampwise.Storage;
@@ -14,8 +16,9 @@ namespace Clampwise.Tests.Screens;
 internal sealed class Room : IDisposable
 {
     private readonly TestTerminal _terminal;
+    private readonly string _folder = Directory.CreateTempSubdirectory("clampwise-room-").FullName;
 
-    public Room(int columns = 80, int rows = 24, bool isAudible = true, IEnumerable<Drill>? drills = null, Theme? theme = null, GlyphSet? glyphs = null)
+    public Room(int columns = 80, int rows = 24, bool isAudible = true, IEnumerable<Drill>? drills = null, Theme? theme = null, GlyphSet? glyphs = null, TimeSpan? given = null, string? settingsFile = null)
     {
         _terminal = new TestTerminal(columns, rows, theme, glyphs);
         Time.SetUtcNow(new DateTimeOffset(2026, 3, 2, 18, 0, 0, TimeSpan.Zero));
@@ -25,8 +28,36 @@ internal sealed class Room : IDisposable
         Desk = new Desk(
             drills ?? DrillLibrary.Shipped.Drills, Log, MemoryState.Empty(FsrsSettings.Usual), Sound, settings, Time,
             () => new Guid(++ids, 0, 0, new byte[8]), () => 7);
-        Shell.Open(new TodayPage(Shell, Desk, []));
+        if (settingsFile is not null)
+        {
+            File.WriteAllText(Path.Combine(_folder, "settings.toml"), settingsFile);
+        }
+
+        Settings = new SettingsKeeper(new SettingsFile(Path.Combine(_folder, "settings.toml")));
+        var around = new Surroundings(TextReader.Null, TextWriter.Null, TextWriter.Null, true, Time, name => name is "LANG" ? "C.UTF-8" : name is "TERM" ? "xterm-256color" : null, _ => { })
+        {
+            OpenSound = (asked, _) =>
+            {
+                Opened.Add(asked);
+                return new CapturedOut();
+            },
+        };
+        var inForce = new SettingsInForce(Shell, Desk, Settings, around, given, memory =>
+        {
+            Remembered.Add(memory);
+            return MemoryState.Rebuild(Log.ReadAll(), memory);
+        });
+        Shell.Open(new TodayPage(Shell, Desk, Settings, inForce.Settle, []));
     }
+
+    /// <summary>The settings, with a file in a folder of this room's own.</summary>
+    public SettingsKeeper Settings { get; }
+
+    /// <summary>Sounds that were opened since.</summary>
+    public List<SoundSettings> Opened { get; } = [];
+
+    /// <summary>Settings by which the log was worked out anew.</summary>
+    public List<FsrsSettings> Remembered { get; } = [];
 
     public FakeTimeProvider Time { get; } = new();
 
@@ -66,7 +97,11 @@ internal sealed class Room : IDisposable
         return this;
     }
 
-    public void Dispose() => _terminal.Dispose();
+    public void Dispose()
+    {
+        _terminal.Dispose();
+        Directory.Delete(_folder, recursive: true);
+    }
 
     /// <summary>A log in memory.</summary>
     internal sealed class MemoryLog : IAttemptLog

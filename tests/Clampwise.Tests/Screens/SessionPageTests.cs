@@ -38,7 +38,7 @@ public class SessionPageTests
         ascii.Press(Key.Enter);
         Golden.Check("question-ascii", ascii.Screen);
         Assert.All(ascii.Screen, sign => Assert.InRange(sign, '\n', '~'));
-        using var colour = new Room(theme: Theme.Colour);
+        using var colour = new Room(theme: Theme.Own);
         colour.Press(Key.Enter);
         Golden.Check("question-colour", colour.Colours);
         Assert.DoesNotContain("[38;2", ascii.Colours);

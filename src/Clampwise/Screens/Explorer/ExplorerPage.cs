@@ -38,9 +38,9 @@ internal sealed class ExplorerPage(Shell shell, Desk desk, Setup setup) : Page
         };
         List<Line> lines =
         [
-            .. FretboardDrawing.Draw(picture, desk.Glyphs, width, height - 7, desk.Settings.Board),
+            .. desk.Draw(picture, width, height - 7),
             Line.Empty,
-            .. voicing.TryGet(out Voicing? good, out Fault? fault) ? Names(good) : [Line.Of(fault.Message, Tone.Wrong)],
+            .. voicing.TryGet(out Voicing? good, out Fault? fault) ? Names(good, desk.Settings.Questions.Hand) : [Line.Of(fault.Message, Tone.Wrong)],
         ];
         if (_notice is not null)
         {
@@ -123,11 +123,11 @@ internal sealed class ExplorerPage(Shell shell, Desk desk, Setup setup) : Page
         return true;
     }
 
-    private static IEnumerable<Line> Names(Voicing voicing) =>
+    private static IEnumerable<Line> Names(Voicing voicing, Hand hand) =>
     [
         Line.Of("shape name     ", Tone.Quiet).And(voicing.ShapeName, Tone.Strong).And($"   {voicing.Fretting.ToHomeText(voicing.Setup)}", Tone.Quiet),
         Line.Of("sounding name  ", Tone.Quiet).And(voicing.SoundingName, Tone.Strong).And($"   {voicing.Fretting}", Tone.Quiet),
-        Line.Of(Fingering.Of(voicing).TryGet(out Fingering? fingering, out Fault? fault)
+        Line.Of(Fingering.Of(voicing, hand).TryGet(out Fingering? fingering, out Fault? fault)
             ? $"fingers        {fingering}; difficulty {fingering.Difficulty:0.0}"
             : $"no hand for it: {fault.Message}", Tone.Quiet),
     ];

@@ -26,7 +26,7 @@ internal sealed class FindPage : Page
     public FindPage(Shell shell, Desk desk, Setup setup, Action<Voicing> choose)
     {
         (_shell, _desk, _choose) = (shell, desk, choose);
-        _finder = new Finder(setup, desk.Settings.Hand);
+        _finder = new Finder(setup, desk.Settings.Questions.Hand);
     }
 
     public override string Title => "find";

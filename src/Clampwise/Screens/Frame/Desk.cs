@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Clampwise.Look;
 using Clampwise.Practice;
+using Clampwise.Settings;
 using Clampwise.Sound.Performing;
 using Clampwise.Sound.Players;
 using Clampwise.Storage;
@@ -40,9 +41,9 @@ internal sealed class Desk
 
     public IAttemptLog Log { get; }
 
-    public ISoundOut Sound { get; }
+    public ISoundOut Sound { get; private set; }
 
-    public DeskSettings Settings { get; }
+    public DeskSettings Settings { get; private set; }
 
     public TimeProvider Time { get; }
 
@@ -60,6 +61,19 @@ internal sealed class Desk
 
     /// <summary>Alternatives may come from drills that are not open yet.</summary>
     public SessionWorld World => new(_everything, Settings.Calendar, Settings.Questions);
+
+    /// <summary>A fretboard the way the player has set it; one that would stand lies down if it is higher than the room for it.</summary>
+    public IReadOnlyList<Line> Draw(FretboardPicture picture, int width, int height)
+    {
+        FretboardPicture signed = Settings.Dots == DotSign.Fingers ? FingerDots.On(picture, Settings.Questions.Hand, Glyphs) : picture;
+        return FretboardDrawing.Draw(signed, Glyphs, width, height, Settings.Fretboard);
+    }
+
+    /// <summary>Takes over changed settings.</summary>
+    public void Use(DeskSettings settings) => Settings = settings;
+
+    /// <summary>Plays through another device from now on.</summary>
+    public void Hear(ISoundOut sound) => Sound = sound;
 
     /// <summary>A seed for some chance of its own.</summary>
     public int NewSeed() => _newSeed();
@@ -103,21 +117,32 @@ internal sealed class Desk
         return $"Kept in the drill '{drill.Id}': {drill.Voicings.Length} voicings.";
     }
 
-    /// <summary>Ends the session that was put down, so that its length stands in the log.</summary>
+    /// <summary>Keeps the session that was put down for the next start, or forgets the one that was kept.</summary>
     public void Close()
     {
-        if (Resting is not { } session)
+        if (Folder is not { } folder)
         {
             return;
         }
 
-        SessionStep end = Practice.Session.Step(session, new SessionEvent.CutShort(Stamp()), World);
-        foreach (SessionEffect.Store store in end.Effects.OfType<SessionEffect.Store>())
+        if (Resting is { } session)
         {
-            Log.Append(store.Entry);
+            SessionFile.Save(folder, SessionSnapshot.Of(session, Now, Settings.Calendar));
         }
+        else
+        {
+            SessionFile.Forget(folder);
+        }
+    }
 
-        Resting = null;
+    /// <summary>Brings back the session that was kept, if it is of today: on another day a new plan serves better.</summary>
+    public void TakeUpKept()
+    {
+        if (Folder is { } folder && SessionFile.Load(folder) is { } kept && kept.Day == Today)
+        {
+            Resting = kept.Restore(_everything, Remembered, LogReading.Attempts(Log.ReadAll()), Sound.IsAudible);
+            SessionFile.Forget(folder);
+        }
     }
 }
 
@@ -133,12 +158,12 @@ internal sealed record DeskSettings(GlyphSet Glyphs, PracticeCalendar Calendar, 
     /// <summary>How questions are put.</summary>
     public QuestionOptions Questions { get; init; } = new(OffersNames: true);
 
-    /// <summary>How fretboards lie on the screen.</summary>
-    public FretboardStyle Board { get; init; } = FretboardStyle.Usual;
-
-    /// <summary>The player's hand.</summary>
-    public Fretboard.Hand Hand { get; init; } = Fretboard.Hand.Medium;
-
     /// <summary>How voicings are played.</summary>
     public PlayingStyle Style { get; init; } = PlayingStyle.Standard;
+
+    /// <summary>How fretboards lie.</summary>
+    public FretboardStyle Fretboard { get; init; } = FretboardStyle.Usual;
+
+    /// <summary>What stands where fingers are.</summary>
+    public DotSign Dots { get; init; } = DotSign.Dots;
 }

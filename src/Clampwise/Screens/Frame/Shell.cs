@@ -1,4 +1,5 @@
 using Clampwise.Look;
+using Terminal.Gui.Drivers;
 using Terminal.Gui.Input;
 using Terminal.Gui.Views;
 using Line = Clampwise.Look.Line;
@@ -17,7 +18,7 @@ internal sealed class Shell : Runnable
     private const int WidestPage = 100;
     private const int SideMargin = 1;
     private static readonly TimeSpan s_tick = TimeSpan.FromMilliseconds(250);
-    private readonly GlyphSet _glyphs;
+    private GlyphSet _glyphs;
     private readonly Canvas _canvas;
     private readonly Stack<Page> _pages = new();
     private object? _timer;
@@ -30,6 +31,18 @@ internal sealed class Shell : Runnable
         BorderStyle = Terminal.Gui.Drawing.LineStyle.None;
         Add(_canvas);
     }
+
+    /// <summary>Changes how everything looks.</summary>
+    public void Wear(Theme theme, GlyphSet glyphs)
+    {
+        _glyphs = glyphs;
+        _canvas.Theme = theme;
+        UseColours(App?.Driver);
+        _canvas.SetNeedsDraw();
+    }
+
+    /// <summary>Tells the terminal's driver which colours to send: left alone it guesses by other signs.</summary>
+    public void UseColours(IDriver? driver) => driver?.Force16Colors = _canvas.Theme.Depth == ColourDepth.Sixteen;
 
     /// <summary>The page in front.</summary>
     public Page Front => _pages.Peek();

@@ -23,6 +23,7 @@ internal static class TerminalHost
         IApplication app = Application.Create();
         app.Init();
         UseOwnGround();
+        shell.UseColours(app.Driver);
         using PosixSignalRegistration terminate = StopOn(PosixSignal.SIGTERM, 15, app, shell, ended);
         using PosixSignalRegistration hangUp = StopOn(PosixSignal.SIGHUP, 1, app, shell, ended);
         try

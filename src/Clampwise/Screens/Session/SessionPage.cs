@@ -74,8 +74,9 @@ internal sealed class SessionPage : Page
         }
         else
         {
-            lines.AddRange(FretboardDrawing.Draw(_pad!.Picture, _desk.Glyphs, width));
-            lines.AddRange(_isSkipping ? SessionText.SkipReasons() : _pad.Draw(width, RuledOut(open)));
+            List<Line> below = [.. _isSkipping ? SessionText.SkipReasons() : _pad!.Draw(width, RuledOut(open))];
+            lines.AddRange(_desk.Draw(_pad!.Picture, width, height - lines.Count - below.Count));
+            lines.AddRange(below);
             lines.AddRange(open.Question.Hints.Take(open.Hints).SelectMany(hint => Line.Wrap($"Hint: {hint.Words}", width, Tone.Free)));
         }
 
@@ -114,6 +115,10 @@ internal sealed class SessionPage : Page
         _desk.Sound.Changed -= OnSoundChanged;
         _desk.Sound.Stop();
         _desk.Learn(_state.Memory);
+        if (_state.Phase != SessionPhase.Finished)
+        {
+            _desk.Rest(Step.Step(_state, new SessionEvent.Paused(_desk.Stamp()), _desk.World).State);
+        }
     }
 
     private bool PressAsking(Key key)
@@ -181,7 +186,6 @@ internal sealed class SessionPage : Page
 
         if (key == Key.Esc)
         {
-            _desk.Rest(_state);
             _shell.Close();
             return true;
         }
@@ -253,7 +257,7 @@ internal sealed class SessionPage : Page
                 _notice = _desk.Log.Append(store.Entry)?.ToString() ?? _notice;
                 break;
             case SessionEffect.ShowVerdict shown:
-                _verdict = new VerdictView(shown.Verdict, shown.Grade, _state.Open!.Question, _desk.Glyphs);
+                _verdict = new VerdictView(shown.Verdict, shown.Grade, _state.Open!.Question, _desk);
                 Play(_voice.Verdict(shown.Verdict));
                 break;
             case SessionEffect.ShowGrade shown:
@@ -295,7 +299,7 @@ internal sealed class SessionPage : Page
         _pad = AnswerPad.For(open.Question);
         if (session is { Phase: SessionPhase.Judged, Outcomes: [.., { Verdict: { } verdict } last] })
         {
-            _verdict = new VerdictView(verdict, last.Attempt.Grade, open.Question, _desk.Glyphs);
+            _verdict = new VerdictView(verdict, last.Attempt.Grade, open.Question, _desk);
         }
     }
 

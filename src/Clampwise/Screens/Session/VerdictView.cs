@@ -5,8 +5,9 @@ using Clampwise.Practice;
 namespace Clampwise.Screens.Session;
 
 /// <summary>A verdict on the screen: what it was, both its names, how the answer differs.</summary>
-internal sealed class VerdictView(Verdict verdict, Grade grade, Question question, GlyphSet glyphs)
+internal sealed class VerdictView(Verdict verdict, Grade grade, Question question, Desk desk)
 {
+    private const int WordRows = 6;
     private bool _showsAnswer;
 
     public Verdict Verdict => verdict;
@@ -17,7 +18,7 @@ internal sealed class VerdictView(Verdict verdict, Grade grade, Question questio
 
     private bool HasOther => verdict.Answered is { } other && other.Fretting != verdict.Right.Fretting && other.Setup.Equals(verdict.Right.Setup);
 
-    public VerdictView With(Grade changed) => new(verdict, changed, question, glyphs);
+    public VerdictView With(Grade changed) => new(verdict, changed, question, desk);
 
     /// <summary>Turns between the right shape and the one answered.</summary>
     public bool Turn()
@@ -30,7 +31,7 @@ internal sealed class VerdictView(Verdict verdict, Grade grade, Question questio
     {
         Voicing shown = _showsAnswer ? verdict.Answered! : verdict.Right;
         var picture = new FretboardPicture(question.Setup, shown.Fretting) { Marked = verdict.IsCorrect ? default : verdict.Differing, Notes = VoicingNotes.Of(shown) };
-        List<Line> lines = [.. FretboardDrawing.Draw(picture, glyphs, width), Headline()];
+        List<Line> lines = [.. desk.Draw(picture, width, height - WordRows), Headline()];
         lines.Add(Line.Of("shape ", Tone.Quiet).And(shown.ShapeName, Tone.Strong).And($"  {shown.Fretting.ToHomeText(shown.Setup)}", Tone.Quiet)
             .And("   sounds ", Tone.Quiet).And(shown.SoundingName, Tone.Strong).And(_showsAnswer ? "   (yours)" : "", Tone.Wrong));
         if (verdict.Remark is { } remark)

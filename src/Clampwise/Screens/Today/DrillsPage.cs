@@ -10,6 +10,7 @@ namespace Clampwise.Screens;
 internal sealed class DrillsPage(Shell shell, Desk desk) : Page
 {
     private readonly ImmutableArray<Drill> _drills = desk.Drills;
+    private const int LyingRows = 8;
     private int _at;
 
     public override string Title => "drills";
@@ -33,7 +34,7 @@ internal sealed class DrillsPage(Shell shell, Desk desk) : Page
             .. _drills.Skip(top).Take(room).Select((drill, index) => DrillLine(drill, top + index == _at, open, met)),
             Line.Empty,
             Line.Of($"{_drills[_at].Setup}", Tone.Held),
-            .. FretboardDrawing.Draw(new FretboardPicture(_drills[_at].Setup, Fretboard.Fretting.AllRinging(_drills[_at].Setup.StringCount)), desk.Glyphs, width),
+            .. desk.Draw(new FretboardPicture(_drills[_at].Setup, Fretboard.Fretting.AllRinging(_drills[_at].Setup.StringCount)), width, LyingRows),
             .. Line.Wrap(_drills[_at].Note ?? "", width, Tone.Quiet).Take(2),
         ];
     }

@@ -2,13 +2,16 @@ using Clampwise.Fretboard;
 using Clampwise.Look;
 using Clampwise.Practice;
 using Clampwise.Screens.Session;
+using Clampwise.Settings;
 using Terminal.Gui.Input;
 
 namespace Clampwise.Screens;
 
 /// <summary>The first screen: what is waiting, and one key that starts it.</summary>
-internal sealed class TodayPage(Shell shell, Desk desk, IReadOnlyList<string> notices) : Page
+internal sealed class TodayPage(Shell shell, Desk desk, SettingsKeeper settings, Action settle, IReadOnlyList<string> notices) : Page
 {
+    // Lines around the fretboard; what more there is to say may push its end off the screen, never the choices.
+    private const int OtherRows = 11;
     private string? _notice;
 
     public override string Title => "today";
@@ -18,12 +21,12 @@ internal sealed class TodayPage(Shell shell, Desk desk, IReadOnlyList<string> no
         : "";
 
     public override IReadOnlyList<(string Key, string Does)> Keys { get; } =
-        [("Enter", "start"), ("n", "name that voicing"), ("w", "weak shapes"), ("t", "tune up"), ("d", "drills"), ("e", "explore"), ("p", "progress"), ("?", "help"), ("q", "quit")];
+        [("Enter", "start"), ("s", "settings"), ("?", "help"), ("q", "quit"), ("n", "name that voicing"), ("w", "weak shapes"), ("t", "tune up"), ("d", "drills"), ("e", "explore"), ("p", "progress")];
 
     public override IReadOnlyList<string> Help { get; } =
     [
         "Enter starts the daily drill: fifteen minutes on a clock that you can stop. It warms up on what is solid, brings back what is due, mixes in weak shapes and a few new ones, and closes on something easy.",
-        "n is the name-that-voicing quiz: twenty voicings seen or heard, to be named. w reviews what is weak, and says why it is. d lists all drills. e lets you walk on the fretboard and find voicings, t helps to tune up after the clamp went on, p shows progress.",
+        "n is the name-that-voicing quiz: twenty voicings seen or heard, to be named. w reviews what is weak, and says why it is. d lists all drills. e lets you walk on the fretboard and find voicings, t helps to tune up after the clamp went on, p shows progress, s the settings.",
         "Put the clamp where the picture shows it, tune up (a clamp pulls strings sharp), then start.",
     ];
 
@@ -44,7 +47,7 @@ internal sealed class TodayPage(Shell shell, Desk desk, IReadOnlyList<string> no
             Line.Of("   p    ", Tone.Key).And("Progress", Tone.Strong).And("           what has stuck", Tone.Quiet),
             Line.Empty,
             Line.Of("Clamp for the first question: ", Tone.Quiet).And($"{setup}", Tone.Held),
-            .. FretboardDrawing.Draw(new FretboardPicture(setup, Fretting.AllRinging(setup.StringCount)), desk.Glyphs, width),
+            .. desk.Draw(new FretboardPicture(setup, Fretting.AllRinging(setup.StringCount)), width, height - OtherRows),
             FretboardDrawing.Legend(desk.Glyphs),
         ];
         if (plan.Backlog is { } backlog)
@@ -52,7 +55,7 @@ internal sealed class TodayPage(Shell shell, Desk desk, IReadOnlyList<string> no
             lines.AddRange(Line.Wrap(backlog.Words, width));
         }
 
-        IEnumerable<string> said = [.. notices, .. desk.Sound.Notice is { } silent ? new[] { silent } : [], .. _notice is null ? [] : new[] { _notice }];
+        IEnumerable<string> said = [.. notices, .. settings.Faults.Select(fault => fault.Message), .. desk.Sound.Notice is { } silent ? new[] { silent } : [], .. _notice is null ? [] : new[] { _notice }];
         lines.AddRange(said.SelectMany(words => Line.Wrap(words, width, Tone.Wrong)));
         return lines;
     }
@@ -83,6 +86,9 @@ internal sealed class TodayPage(Shell shell, Desk desk, IReadOnlyList<string> no
                 return true;
             case 'p':
                 shell.Open(new ProgressPage(shell, desk));
+                return true;
+            case 's':
+                shell.Open(new SettingsPage(shell, desk, settings, settle));
                 return true;
             case 'q':
                 shell.Close();

@@ -1,0 +1,177 @@
+using Clampwise.Look;
+using Clampwise.Screens;
+using Clampwise.Settings;
+using Clampwise.Sound.Players;
+using Terminal.Gui.Input;
+
+namespace Clampwise.Tests.Screens;
+
+[Collection(nameof(TestTerminal))]
+public class SettingsPageTests
+{
+    [Theory]
+    [InlineData(60, 20)]
+    [InlineData(80, 24)]
+    [InlineData(120, 40)]
+    public void Screens_of_the_settings(int columns, int rows)
+    {
+        using var room = new Room(columns, rows);
+        room.Type("s");
+        Golden.Check($"settings-{columns}x{rows}", room.Screen);
+        room.Press(Key.End).Press(Key.CursorRight);
+        Golden.Check($"settings-end-{columns}x{rows}", room.Screen);
+        room.Press(Key.Home).Type("999").Press(Key.Enter);
+        Golden.Check($"settings-typing-{columns}x{rows}", room.Screen);
+    }
+
+    [Fact]
+    public void Screens_in_ascii_and_in_colour()
+    {
+        using var ascii = new Room(glyphs: GlyphSet.Ascii);
+        Assert.All(ascii.Type("s").Screen, sign => Assert.InRange(sign, '\n', '~'));
+        using var dark = new Room(theme: ThemeBook.Shipped["dark"]);
+        Golden.Check("settings-colour", dark.Type("s").Colours);
+    }
+
+    [Fact]
+    public void An_arrow_changes_at_once_and_the_file_has_it()
+    {
+        using var room = new Room();
+        room.Type("s").Press(Key.CursorRight);
+        Assert.Equal(20.0, room.Desk.Settings.SessionLength.TotalMinutes);
+        Assert.Equal("[session]\nminutes = 20\n", File.ReadAllText(room.Settings.File.Path));
+        Assert.Contains("20 minutes:", room.Press(Key.Esc).Screen);
+    }
+
+    [Fact]
+    public void Every_setting_can_be_changed_with_keys_and_put_back()
+    {
+        using var room = new Room();
+        room.Type("s");
+        foreach (Setting setting in SettingList.All)
+        {
+            string usual = setting.Write(room.Settings.Now);
+            room.Press(Key.CursorRight);
+            if (setting.Write(room.Settings.Now) == usual)
+            {
+                room.Press(Key.Enter).Type("Abc 1").Press(Key.Enter);
+            }
+
+            Assert.NotEqual(usual, setting.Write(room.Settings.Now));
+            Assert.Equal(setting.Write(room.Settings.Now), setting.Write(SettingsReading.Of(File.ReadAllText(room.Settings.File.Path), "x").Settings));
+            room.Type("u").Press(Key.CursorDown);
+            Assert.Equal(usual, setting.Write(room.Settings.Now));
+        }
+
+        Assert.IsType<TodayPage>(room.Press(Key.Esc).Shell.Front);
+    }
+
+    [Fact]
+    public void A_value_can_be_typed_and_a_wrong_one_says_what_is_right()
+    {
+        using var room = new Room();
+        room.Type("s1").Type("x").Press(Key.Enter);
+        Assert.Contains("expected a whole number from 1 to 120, found 1x", room.Screen);
+        Assert.True(room.Shell.Front.IsTyping);
+        room.Press(Key.Backspace).Type("8").Press(Key.Enter);
+        Assert.Equal(18.0, room.Settings.Now.SessionLength.TotalMinutes);
+        room.Press(Key.Enter).Press(Key.Backspace).Press(Key.Esc);
+        Assert.Equal(18.0, room.Settings.Now.SessionLength.TotalMinutes);
+        Assert.IsType<SettingsPage>(room.Shell.Front);
+    }
+
+    [Fact]
+    public void A_question_mark_is_typed_while_typing_and_is_help_otherwise()
+    {
+        using var room = new Room();
+        room.Type("s");
+        GoTo(room, "sound.device");
+        room.Press(Key.Enter).Type("a?").Press(Key.Enter);
+        Assert.Equal("a?", room.Settings.Now.Sound.Device);
+        Assert.IsType<HelpPage>(room.Type("?").Shell.Front);
+    }
+
+    [Fact]
+    public void The_look_changes_under_the_players_eyes()
+    {
+        using var room = new Room();
+        room.Type("s");
+        Assert.Contains("───", room.Screen);
+        GoTo(room, "screen.glyphs");
+        room.Press(Key.CursorRight, Key.CursorRight);
+        Assert.DoesNotContain("───", room.Screen);
+        GoTo(room, "screen.theme");
+        Assert.DoesNotContain("48;2;15;20;25", room.Colours);
+        room.Press(Key.CursorRight);
+        Assert.Contains("48;2;15;20;25", room.Colours);
+    }
+
+    [Fact]
+    public void Fretboards_turn_and_show_fingers_from_the_next_question_on()
+    {
+        using var room = new Room(80, 40);
+        room.Type("s");
+        GoTo(room, "guitar.fretboard");
+        room.Press(Key.CursorRight);
+        GoTo(room, "guitar.dots");
+        room.Press(Key.CursorRight, Key.Esc, Key.Enter);
+        Golden.Check("question-upright-fingers", room.Screen);
+    }
+
+    [Fact]
+    public void The_device_opens_anew_once_on_leaving_or_to_play()
+    {
+        using var room = new Room();
+        room.Type("s");
+        GoTo(room, "sound.latency");
+        room.Press(Key.CursorRight, Key.CursorRight);
+        Assert.Empty(room.Opened);
+        room.Type("p").Type("p");
+        Assert.Equal([50.0], room.Opened.Select(sound => sound.Latency.TotalMilliseconds));
+        Assert.Equal(2, ((CapturedOut)room.Desk.Sound).Played.Count);
+        room.Press(Key.CursorLeft, Key.Esc);
+        Assert.Equal([50.0, 45.0], room.Opened.Select(sound => sound.Latency.TotalMilliseconds));
+    }
+
+    [Fact]
+    public void Memory_is_worked_out_anew_once_on_leaving()
+    {
+        using var room = new Room();
+        room.Type("s");
+        GoTo(room, "memory.retention");
+        room.Press(Key.CursorLeft, Key.CursorLeft);
+        Assert.Empty(room.Remembered);
+        room.Press(Key.Esc);
+        Assert.Equal(0.88, Assert.Single(room.Remembered).DesiredRetention, 9);
+    }
+
+    [Fact]
+    public void Minutes_of_the_command_line_hold_until_they_are_changed()
+    {
+        using var room = new Room(given: TimeSpan.FromMinutes(5));
+        room.Type("s");
+        GoTo(room, "guitar.left-handed");
+        room.Press(Key.CursorRight);
+        Assert.Equal(5.0, room.Desk.Settings.SessionLength.TotalMinutes);
+        room.Press(Key.Home, Key.CursorRight);
+        Assert.Equal(20.0, room.Desk.Settings.SessionLength.TotalMinutes);
+    }
+
+    [Fact]
+    public void A_broken_file_is_said_on_the_first_screen_and_in_the_settings()
+    {
+        using var room = new Room(settingsFile: "[session]\nminutes = 0\n");
+        Assert.Contains("settings.toml, line 2, column 11", room.Screen);
+        Assert.Contains("settings.toml, line 2, column 11", room.Type("s").Screen);
+        Assert.DoesNotContain("settings.toml, line 2", room.Press(Key.CursorRight).Screen);
+    }
+
+    private static void GoTo(Room room, string key)
+    {
+        room.Press(Key.Home);
+        for (int i = 0; SettingList.All[i].Key != key; i++)
+        {
+            room.Press(Key.CursorDown);
+        }
+    }
+}
