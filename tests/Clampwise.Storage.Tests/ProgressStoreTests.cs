@@ -1,6 +1,7 @@
 using Clampwise.Practice;
 using Clampwise.Theory;
 using CsCheck;
+using LiteDB;
 using Microsoft.Extensions.Time.Testing;
 
 namespace Clampwise.Storage.Tests;
@@ -214,6 +215,48 @@ public sealed class ProgressStoreTests : IDisposable
         Assert.True(newer.Length > journal.Length);
 
         static string Newer() => System.Text.Encoding.UTF8.GetString(JournalLine.Encode(Some.Attempt(4) with { Schema = LogEntry.CurrentSchema + 1 }));
+    }
+
+    [Fact]
+    public void Before_a_migration_a_backup_is_made_that_is_never_deleted()
+    {
+        Fill(3);
+
+        new StoreOpening(_scratch.Data, _time, version: 2).Run().Value.Dispose();
+
+        Backup backup = Assert.Single(new Backups(_scratch.Data, _time).All, backup => backup.Tag is not null);
+        Assert.Equal(("v1", 3, "2026-03-01-000003-v1.jsonl.gz"), (backup.Tag, backup.Count, backup.Name));
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(99)]
+    public void A_database_of_an_older_version_is_made_anew_and_one_of_a_newer_version_refused(int schema)
+    {
+        Fill(3);
+        using (var database = new LiteDatabase(_scratch.Data.Database))
+        {
+            BsonDocument meta = database.GetCollection("meta").FindById("meta");
+            meta["schema"] = schema;
+            database.GetCollection("meta").Update(meta);
+        }
+
+        File.Delete(_scratch.Data.LockFile);
+        byte[] before = File.ReadAllBytes(_scratch.Data.Journal);
+        Result<ProgressStore> opened = ProgressStore.Open(_scratch.Data, _time);
+
+        Assert.Equal(schema == 0, opened.IsGood);
+        Assert.Equal(before, File.ReadAllBytes(_scratch.Data.Journal));
+        if (opened.IsGood)
+        {
+            Assert.Empty(opened.Value.Notices);
+            Assert.Equal(3, opened.Value.ReadAll().Count);
+            opened.Value.Dispose();
+        }
+        else
+        {
+            Assert.Contains("was written by a newer version of the program", opened.Fault.Message, StringComparison.Ordinal);
+        }
     }
 
     private ProgressStore Open() => ProgressStore.Open(_scratch.Data, _time).Value;

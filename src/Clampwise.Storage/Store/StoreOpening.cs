@@ -4,7 +4,10 @@ using Clampwise.Theory;
 namespace Clampwise.Storage;
 
 /// <summary>Opens a store step by step: folder, lock, journal, database, backup of the day.</summary>
-internal sealed class StoreOpening(DataFolder folder, TimeProvider time)
+/// <param name="folder">The data folder.</param>
+/// <param name="time">The clock that dates backups and files put aside.</param>
+/// <param name="version">The version of entries that this program writes.</param>
+internal sealed class StoreOpening(DataFolder folder, TimeProvider time, int version = LogEntry.CurrentSchema)
 {
     /// <summary>Up to so many entries are added to a database one by one; beyond, it is quicker to rebuild it.</summary>
     public const int FewEntries = 2_000;
@@ -33,8 +36,8 @@ internal sealed class StoreOpening(DataFolder folder, TimeProvider time)
         }
 
         var opening = new DatabaseOpening(folder, journal, _aside, _notices);
-        EntryDatabase? database = journal.Version > LogEntry.CurrentSchema ? null : BackUpBeforeMigration(journal, opening).Open(held);
-        if (journal.Version > LogEntry.CurrentSchema || opening.IsNewer)
+        EntryDatabase? database = journal.Version > version ? null : BackUpBeforeMigration(journal, opening).Open(held);
+        if (journal.Version > version || opening.IsNewer)
         {
             journal.Dispose();
             held.Dispose();
@@ -60,14 +63,14 @@ internal sealed class StoreOpening(DataFolder folder, TimeProvider time)
             return fault;
         }
 
-        return journal.Version > LogEntry.CurrentSchema
+        return journal.Version > version
             ? StorageWords.NewerFolder(folder.Root)
             : new ProgressStore(folder, null, journal, null, _notices);
     }
 
     private DatabaseOpening BackUpBeforeMigration(Journal journal, DatabaseOpening opening)
     {
-        if (journal.Version > 0 && journal.Version < LogEntry.CurrentSchema && new Backups(folder, time).Make(journal, journal.End, $"v{journal.Version}") is { IsGood: false } failed)
+        if (journal.Version > 0 && journal.Version < version && new Backups(folder, time).Make(journal, journal.End, $"v{journal.Version}") is { IsGood: false } failed)
         {
             _notices.Add(StorageWords.BackupFailed(failed.Fault.Message));
         }
