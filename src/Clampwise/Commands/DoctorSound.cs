@@ -24,7 +24,7 @@ internal static class DoctorSound
         string device = settings.Device is { } name ? $"the device {name}" : "the system's own device";
         return output.IsAudible
             ? DoctorFinding.Ok("sound", $"{device} opens, {settings.Latency.TotalMilliseconds:0} ms held ahead{(output.Notice is { } notice ? $"; {notice}" : "")}")
-            : DoctorFinding.Wrong("sound", output.Notice ?? $"{device} does not open", "do what it says, or switch sound off in the settings (sound.on): everything else works without");
+            : DoctorFinding.Wrong("sound", output.Notice ?? $"{device} does not open", "see to that, or switch sound off in the settings (sound.on): all but the questions for the ear works without");
     }
 
     private static DoctorFinding SoundFont(string path, string? preset) =>

@@ -17,6 +17,14 @@ internal sealed class SettingsKeeper(SettingsFile file)
     /// <summary>What is wrong with the file; empty if all is well.</summary>
     public ImmutableArray<Fault> Faults => _read.Faults;
 
+    /// <summary>The first fault, and how many there are; null if all is well.</summary>
+    public string? FaultsInShort => Faults.Length switch
+    {
+        0 => null,
+        1 => Faults[0].Message,
+        var count => $"(1 of {count}) {Faults[0].Message}",
+    };
+
     /// <summary>Where they are kept.</summary>
     public SettingsFile File => file;
 

@@ -166,6 +166,15 @@ public class SettingsPageTests
         Assert.DoesNotContain("settings.toml, line 2", room.Press(Key.CursorRight).Screen);
     }
 
+    [Fact]
+    public void On_a_small_screen_faults_go_before_the_picture()
+    {
+        using var room = new Room(60, 20, isAudible: false, settingsFile: "[session]\nminutes = 0\nhue = 1\n");
+        Assert.Contains("(1 of 2) settings.toml, line 2, column 11", room.Screen);
+        Assert.Contains("no sound here", room.Screen);
+        Assert.Contains("Clamp for the first question", room.Screen);
+    }
+
     private static void GoTo(Room room, string key)
     {
         room.Press(Key.Home);

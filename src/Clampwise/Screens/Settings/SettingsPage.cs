@@ -190,9 +190,8 @@ internal sealed class SettingsPage(Shell shell, Desk desk, SettingsKeeper settin
 
     private IEnumerable<Line> Notices(int width)
     {
-        string? words = _notice ?? settings.Faults.FirstOrDefault()?.Message;
-        string more = _notice is null && settings.Faults.Length > 1 ? $" (and {settings.Faults.Length - 1} more)" : "";
-        return words is null ? [] : Line.Wrap(words + more, width, Tone.Wrong).Take(NoticeRows);
+        string? words = _notice ?? settings.FaultsInShort;
+        return words is null ? [] : Line.Wrap(words, width, Tone.Wrong).Take(NoticeRows);
     }
 
     private static string Mark(bool isHere) => isHere ? " > " : "   ";

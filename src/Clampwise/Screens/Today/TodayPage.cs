@@ -10,8 +10,6 @@ namespace Clampwise.Screens;
 /// <summary>The first screen: what is waiting, and one key that starts it.</summary>
 internal sealed class TodayPage(Shell shell, Desk desk, SettingsKeeper settings, Action settle, IReadOnlyList<string> notices) : Page
 {
-    // Lines around the fretboard; what more there is to say may push its end off the screen, never the choices.
-    private const int OtherRows = 11;
     private string? _notice;
 
     public override string Title => "today";
@@ -47,17 +45,12 @@ internal sealed class TodayPage(Shell shell, Desk desk, SettingsKeeper settings,
             Line.Of("   p    ", Tone.Key).And("Progress", Tone.Strong).And("           what has stuck", Tone.Quiet),
             Line.Empty,
             Line.Of("Clamp for the first question: ", Tone.Quiet).And($"{setup}", Tone.Held),
-            .. desk.Draw(new FretboardPicture(setup, Fretting.AllRinging(setup.StringCount)), width, height - OtherRows),
-            FretboardDrawing.Legend(desk.Glyphs),
         ];
-        if (plan.Backlog is { } backlog)
-        {
-            lines.AddRange(Line.Wrap(backlog.Words, width));
-        }
-
-        IEnumerable<string> said = [.. notices, .. settings.Faults.Select(fault => fault.Message), .. desk.Sound.Notice is { } silent ? new[] { silent } : [], .. _notice is null ? [] : new[] { _notice }];
-        lines.AddRange(said.SelectMany(words => Line.Wrap(words, width, Tone.Wrong)));
-        return lines;
+        Line[] said = [.. plan.Backlog is { } backlog ? Line.Wrap(backlog.Words, width) : [], .. Notices(width)];
+        // What must be said goes before the picture, where there is no room for both.
+        IReadOnlyList<Line> board = desk.Draw(new FretboardPicture(setup, Fretting.AllRinging(setup.StringCount)), width, height - lines.Count - said.Length);
+        int left = height - lines.Count - said.Length - board.Count;
+        return [.. lines, .. left >= 0 ? board : [], .. left > 0 ? new[] { FretboardDrawing.Legend(desk.Glyphs) } : [], .. said];
     }
 
     public override bool Press(Key key)
@@ -100,6 +93,12 @@ internal sealed class TodayPage(Shell shell, Desk desk, SettingsKeeper settings,
 
     private Setup FirstSetup(SessionPlan plan) =>
         (desk.Resting?.Open?.Planned ?? plan.All.FirstOrDefault())?.Item.Drill.Setup ?? desk.Drills[0].Setup;
+
+    private IEnumerable<Line> Notices(int width)
+    {
+        IEnumerable<string?> said = [.. notices, settings.FaultsInShort, desk.Sound.Notice, _notice];
+        return said.OfType<string>().SelectMany(words => Line.Wrap(words, width, Tone.Wrong));
+    }
 
     private SessionState? Planned(SessionPlan plan, string otherwise)
     {
