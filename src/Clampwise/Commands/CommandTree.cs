@@ -46,6 +46,7 @@ internal static class CommandTree
         root.Add(PractiseCommands.BuildQuiz(around, data));
         root.Add(ProgressCommands.BuildWeak(around, data));
         root.Add(ProgressCommands.BuildProgress(around, data));
+        root.Add(MemoryCommand.Build(around, data));
         root.Add(DataCommand.Build(around, data));
         root.Add(SettingsCommand.Build(around, data));
         root.Add(DoctorCommand.Build(around, data));

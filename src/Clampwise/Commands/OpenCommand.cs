@@ -41,6 +41,7 @@ internal static class OpenCommand
             {
                 Folder = store.Folder,
             };
+            int before = desk.Remembered.AttemptCount;
             try
             {
                 return run(desk, session =>
@@ -63,6 +64,7 @@ internal static class OpenCommand
             {
                 // Not the one it began with, if the player has chosen another.
                 desk.Sound.Dispose();
+                MemoryCommand.FitIfDue(around, store, before, desk.Remembered.AttemptCount);
             }
         });
     }
