@@ -85,7 +85,7 @@ public static class ProgressPlot
         plot.Title("minutes practised, by week");
         plot.Add.Bars([.. report.Weeks.Select(week => week.Practised.TotalMinutes)]);
         plot.YLabel("minutes");
-        plot.Axes.Margins(bottom: 0);
+        plot.Axes.SetLimitsY(0, 1.1 * Math.Max(1, report.Weeks.Select(week => week.Practised.TotalMinutes).DefaultIfEmpty(0).Max()));
         LabelWeeks(plot, report);
     }
 
@@ -95,7 +95,8 @@ public static class ProgressPlot
         plot.Add.Bars([.. report.Due.Take(DaysShown).Select(day => (double)day.Count)]);
         plot.YLabel("items");
         plot.XLabel("days from today");
-        plot.Axes.Margins(bottom: 0);
+        plot.Axes.SetLimitsX(-1, DaysShown);
+        plot.Axes.SetLimitsY(0, 1.1 * Math.Max(1, report.Due.Take(DaysShown).Select(day => day.Count).DefaultIfEmpty(0).Max()));
     }
 
     private static void LabelWeeks(Plot plot, ProgressReport report)

@@ -9,7 +9,7 @@ internal static class ProgressText
 
     public static IEnumerable<string> Lines(ProgressReport report)
     {
-        yield return $"{report.Days.Length} days practised, {Minutes(report.Practised)} in all; {report.Asked} asked, {report.Right} right";
+        yield return $"{Fretboard.Spoken.Count(report.Days.Length, "day")} practised, {Minutes(report.Practised)} in all; {report.Asked} asked, {report.Right} right";
         yield return "";
         yield return "week of     days  minutes  asked  right  recalled";
         foreach (WeekFigures week in report.Weeks)
