@@ -67,14 +67,16 @@ public sealed class Performance : IEquatable<Performance>
     private static ImmutableArray<PlayedNote> CutAtNextPick(ImmutableArray<PlayedNote> ordered)
     {
         var notes = ordered.ToBuilder();
-        for (int i = 0; i < notes.Count; i++)
+        var next = new Dictionary<StringNumber, TimeSpan>();
+        for (int i = notes.Count - 1; i >= 0; i--)
         {
             PlayedNote note = notes[i];
-            PlayedNote? next = ordered.Skip(i + 1).FirstOrDefault(later => later.String == note.String);
-            if (next is not null && next.Start < note.End && next.Start > note.Start)
+            if (next.TryGetValue(note.String, out TimeSpan cut) && cut < note.End && cut > note.Start)
             {
-                notes[i] = note with { Length = next.Start - note.Start };
+                notes[i] = note with { Length = cut - note.Start };
             }
+
+            next[note.String] = note.Start;
         }
 
         return notes.ToImmutable();

@@ -16,6 +16,7 @@ internal sealed class SoundFontRendering : BlockRendering
     private readonly Vector128<float>[] _sumLeft = new Vector128<float>[BlockFrames];
     private readonly Vector128<float>[] _sumRight = new Vector128<float>[BlockFrames];
     private readonly Room? _room;
+    private int _first;
 
     public SoundFontRendering(ImmutableArray<SampleZone> zones, Performance performance, SampleRate rate, SoundFontMix mix) : base(rate)
     {
@@ -37,9 +38,15 @@ internal sealed class SoundFontRendering : BlockRendering
     {
         Array.Clear(_sumLeft);
         Array.Clear(_sumRight);
-        foreach (VoiceQuad quad in _quads)
+        // Quads stand in the order of their starts: those before the first are over, those after the last haven't begun.
+        while (_first < _quads.Length && _quads[_first].IsOver)
         {
-            quad.AddBlock(frame, _sumLeft, _sumRight);
+            _first++;
+        }
+
+        for (int i = _first; i < _quads.Length && _quads[i].Start < frame + BlockFrames; i++)
+        {
+            _quads[i].AddBlock(frame, _sumLeft, _sumRight);
         }
 
         for (int i = 0; i < BlockFrames; i++)

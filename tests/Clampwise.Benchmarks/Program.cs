@@ -1,0 +1,3 @@
+using BenchmarkDotNet.Running;
+
+BenchmarkSwitcher.FromAssembly(typeof(Clampwise.Benchmarks.SoundBenchmarks).Assembly).Run(args);
