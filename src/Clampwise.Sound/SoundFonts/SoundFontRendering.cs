@@ -18,19 +18,19 @@ internal sealed class SoundFontRendering : BlockRendering
     private readonly Room? _room;
     private int _first;
 
-    public SoundFontRendering(ImmutableArray<SampleZone> zones, Performance performance, SampleRate rate, SoundFontMix mix) : base(rate)
+    public SoundFontRendering(ImmutableArray<SampleZone> zones, Performance performance, SampleRate rate, SoundFontMix mix) : base(performance, rate)
     {
         _voices = [.. performance.Notes.SelectMany(note => VoicesOf(zones, note, performance, rate, mix))];
         CutWithinClasses();
         _quads = [.. _voices.Chunk(VoiceQuad.Lanes).Select(voices => new VoiceQuad(voices))];
         _room = mix.HasRoom ? new Room(rate) : null;
         double tail = mix.HasRoom ? RoomTailSeconds : DryTailSeconds;
-        FrameCount = _voices.Length == 0 ? 0 : _voices.Max(voice =>
+        NotesEnd = _voices.Length == 0 ? 0 : _voices.Max(voice =>
             voice.Release + rate.FrameAt(TimeSpan.FromSeconds(Math.Min(MostReleaseSeconds, voice.ReleaseSeconds) + tail)));
     }
 
     /// <inheritdoc/>
-    public override long FrameCount { get; }
+    protected override long NotesEnd { get; }
 
     /// <inheritdoc/>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]

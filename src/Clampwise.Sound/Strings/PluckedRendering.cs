@@ -15,7 +15,7 @@ internal sealed class PluckedRendering : BlockRendering
     private readonly Body _body;
     private readonly Room _room;
 
-    public PluckedRendering(Performance performance, SampleRate rate) : base(rate)
+    public PluckedRendering(Performance performance, SampleRate rate) : base(performance, rate)
     {
         (_body, _room) = (new Body(rate), new Room(rate));
         StringVoice[] voices = [.. performance.Notes.Select(note => StringVoice.Of(note, performance, rate))];
@@ -25,11 +25,11 @@ internal sealed class PluckedRendering : BlockRendering
         }
 
         _quads.ForEach(quad => quad.Prepare());
-        FrameCount = voices.Length == 0 ? 0 : voices.Max(voice => voice.End) + rate.FrameAt(TimeSpan.FromSeconds(RoomTailSeconds));
+        NotesEnd = voices.Length == 0 ? 0 : voices.Max(voice => voice.End) + rate.FrameAt(TimeSpan.FromSeconds(RoomTailSeconds));
     }
 
     /// <inheritdoc/>
-    public override long FrameCount { get; }
+    protected override long NotesEnd { get; }
 
     /// <inheritdoc/>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]

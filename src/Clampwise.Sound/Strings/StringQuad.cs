@@ -17,6 +17,9 @@ internal sealed class StringQuad
     // enough that strings an octave apart warm each other up (our judgement).
     private const float BridgeCoupling = 8e-5f;
 
+    // Far below hearing: keeps strings that have rung out away from the numbers that slow processors down (denormal numbers).
+    private const float KeepAwake = 1e-18f;
+
     private const int Lanes = 4;
     private const int Places = 2;
     private readonly Queue<StringVoice>[] _waiting = [new(), new()];
@@ -100,10 +103,11 @@ internal sealed class StringQuad
     private void ShakeAtBridge(ReadOnlySpan<float> bridge)
     {
         float Share(int place) => _playing[place] is null ? 0f : BridgeCoupling;
+        var keepAwake = Vector128.Create(KeepAwake);
         var shares = Vector128.Create(Share(0), Share(0), Share(1), Share(1));
         for (int i = 0; i < BlockFrames; i++)
         {
-            _input[i] = shares * bridge[i];
+            _input[i] = (shares * bridge[i]) + keepAwake;
         }
     }
 
