@@ -11,6 +11,7 @@ internal sealed class SoundFontRendering : BlockRendering
     private const double MostReleaseSeconds = 3.0;
     private const double RoomTailSeconds = 0.45;
     private const double DryTailSeconds = 0.06;
+    private const double StrumSeconds = 0.5;
     private readonly SampleVoice[] _voices;
     private readonly VoiceQuad[] _quads;
     private readonly Vector128<float>[] _sumLeft = new Vector128<float>[BlockFrames];
@@ -22,7 +23,7 @@ internal sealed class SoundFontRendering : BlockRendering
     {
         _voices = [.. performance.Notes.SelectMany(note => VoicesOf(zones, note, performance, rate, mix))];
         CutWithinClasses();
-        _quads = [.. _voices.Chunk(VoiceQuad.Lanes).Select(voices => new VoiceQuad(voices))];
+        _quads = [.. Together(_voices, rate).Select(voices => new VoiceQuad(voices))];
         _room = mix.HasRoom ? new Room(rate) : null;
         double tail = mix.HasRoom ? RoomTailSeconds : DryTailSeconds;
         NotesEnd = _voices.Length == 0 ? 0 : _voices.Max(voice =>
@@ -72,6 +73,28 @@ internal sealed class SoundFontRendering : BlockRendering
         VoicePlace For(SampleZone zone) => mix.IsInTune ? place with { Ratio = place.Ratio / zone.Off.Ratio } : place;
         return zones.Where(zone => zone.Region.Matches(key, velocity))
             .Select(zone => new SampleVoice(zone, ZoneSettings.Of(zone, key, velocity), For(zone), rate));
+    }
+
+    // Voices that start about together, and so end about together, share a quad: then few lanes run empty.
+    private static IEnumerable<SampleVoice[]> Together(SampleVoice[] voices, SampleRate rate)
+    {
+        long near = rate.FrameAt(TimeSpan.FromSeconds(StrumSeconds));
+        var quad = new List<SampleVoice>(VoiceQuad.Lanes);
+        foreach (SampleVoice voice in voices)
+        {
+            if (quad.Count == VoiceQuad.Lanes || (quad.Count > 0 && voice.Start - quad[0].Start > near))
+            {
+                yield return [.. quad];
+                quad.Clear();
+            }
+
+            quad.Add(voice);
+        }
+
+        if (quad.Count > 0)
+        {
+            yield return [.. quad];
+        }
     }
 
     // A later note of a class ends the earlier ones; zones of one note don't end each other.
