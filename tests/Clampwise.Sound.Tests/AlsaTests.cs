@@ -29,8 +29,8 @@ public class AlsaTests
             Assert.Null(output.Notice);
             Assert.True(output.IsAudible);
             // The plugin takes frames as fast as they come; after the last sounding one the player sends some seconds of silence.
-            long before = new FileInfo(path).Length;
             output.Play(strum);
+            long before = new FileInfo(path).Length;
             long after = before + (sizeof(float) * (expected.Length + (2L * SampleRate.Standard.Hertz)));
             Assert.True(SpinWait.SpinUntil(() => new FileInfo(path).Length > after, s_patience));
         }
