@@ -26,6 +26,8 @@ internal static class SoundWords
 
     public static Fault DeviceFailed(string name, string reason) => new($"the sound device '{name}' failed: {reason}");
 
+    public static Fault DriverFailed(string reason) => new($"the sound driver failed: {reason}");
+
     public static Fault DeviceLost(string name) => new($"the sound device '{name}' is gone: plug it in and play again");
 
     public static Fault NoPlayerFor(string system) => new($"there is no sound player for {system}");
@@ -45,6 +47,8 @@ internal static class SoundWords
         new($"a pick position of {value:0.##} is out of range: use 0.03 (at the bridge) to 0.5 (the middle of the string)");
 
     public static Fault PickHardnessOutOfRange(double value) => new($"a pick hardness of {value:0.##} is out of range: use 0 (soft) to 1 (stiff)");
+
+    public static Fault TempoOutOfRange(double found) => new($"a tempo of {found:0.#} is out of range: use 20 to 300 beats a minute");
 
     public static Fault ArpeggioLength(int found, int longest) =>
         new($"an arpeggio picks 1 to {longest} strings, found {found}: write them such as 1 3 5 4", 1);

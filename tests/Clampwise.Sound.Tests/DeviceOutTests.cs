@@ -54,6 +54,28 @@ public class DeviceOutTests
     }
 
     [Fact]
+    public void A_driver_that_throws_is_a_notice()
+    {
+        var device = new FakeDevice { IsBroken = true };
+        using DeviceOut output = Open(device);
+        Assert.Equal("no sound, so no ear questions: the sound driver failed: broken", output.Notice);
+    }
+
+    [Fact]
+    public void Ending_the_program_in_the_middle_of_a_strum_fades_it_out()
+    {
+        var device = new FakeDevice { Paces = true };
+        using (DeviceOut output = Open(device))
+        {
+            output.Play(Make.Strum(strength: 1.0));
+            Assert.True(SpinWait.SpinUntil(() => device.Heard.Length > 30_000, s_patience));
+        }
+
+        Assert.Equal(0f, device.Heard[^1]);
+        Assert.True(device.Heard[^1400..].Max(Math.Abs) > 0f);
+    }
+
+    [Fact]
     public void A_device_that_hangs_holds_up_nobody()
     {
         using var gate = new ManualResetEventSlim();
@@ -115,6 +137,10 @@ public class DeviceOutTests
 
         public ManualResetEventSlim? HangsOn { get; init; }
 
+        public bool IsBroken { get; init; }
+
+        public bool Paces { get; init; }
+
         public float[] Heard => [.. _heard];
 
         public int Rests { get; private set; }
@@ -122,11 +148,16 @@ public class DeviceOutTests
         public Fault? Open(SampleRate rate, TimeSpan latency)
         {
             HangsOn?.Wait();
-            return Refusal;
+            return IsBroken ? throw new InvalidOperationException("broken") : Refusal;
         }
 
         public Fault? Write(ReadOnlySpan<float> stereo)
         {
+            if (Paces)
+            {
+                Thread.SpinWait(100_000);
+            }
+
             foreach (float sample in stereo)
             {
                 _heard.Enqueue(sample);

@@ -17,10 +17,16 @@ public class FluidsynthTests
     private static readonly SampleRate s_rate = SampleRate.Standard;
 
     [Theory]
-    [InlineData(0.7, 0.0)]
-    [InlineData(0.35, 0.0)]
-    [InlineData(0.7, -25.0)]
-    public void Pitch_loudness_and_envelope_agree(double strength, double detune)
+    [InlineData(25, 0.7, 0.0)]
+    [InlineData(25, 0.35, 0.0)]
+    [InlineData(25, 0.7, -25.0)]
+    [InlineData(0, 0.7, 0.0)]
+    [InlineData(16, 0.7, 0.0)]
+    [InlineData(24, 0.5, 0.0)]
+    [InlineData(26, 0.9, 0.0)]
+    [InlineData(30, 0.7, 0.0)]
+    [InlineData(33, 0.7, 0.0)]
+    public void Pitch_loudness_and_envelope_agree(int preset, double strength, double detune)
     {
         if (!OutsideTools.Has("fluidsynth") || !OutsideTools.HasFile(Font))
         {
@@ -28,8 +34,8 @@ public class FluidsynthTests
         }
 
         Performance performance = Notes(strength, detune);
-        float[] theirs = TheirRendering(performance);
-        float[] ours = OurRendering(performance);
+        float[] theirs = TheirRendering(performance, preset);
+        float[] ours = OurRendering(performance, preset);
         for (int i = 0; i < s_keys.Length; i++)
         {
             double hertz = performance.Notes[i].Pitch.Hertz();
@@ -52,25 +58,38 @@ public class FluidsynthTests
         }),
         6);
 
-    private static float[] OurRendering(Performance performance)
+    private static float[] OurRendering(Performance performance, int preset)
     {
         SoundFontFile file = SoundFontFile.Open(Font).Value;
-        IRendering rendering = file.Find("25").Then(file.Load).Value.StartPlain(performance, s_rate);
+        IRendering rendering = file.Find($"0:{preset}").Then(file.Load).Value.StartPlain(performance, s_rate);
         var samples = new float[2 * rendering.FrameCount];
         rendering.Read(samples);
         return samples;
     }
 
-    private static float[] TheirRendering(Performance performance)
+    private static float[] TheirRendering(Performance performance, int preset)
     {
         string midi = Path.Combine(Path.GetTempPath(), Path.GetRandomFileName() + ".mid");
         string raw = Path.ChangeExtension(midi, ".raw");
         Assert.Equal(s_keys.Length, StandardMidiFile.Write(midi, performance).Value);
+        ChoosePreset(midi, preset);
         OutsideTools.Run("fluidsynth", "-ni", "-q", "-R", "0", "-C", "0", "-g", "0.2", "-r", "44100", "-O", "float", "-T", "raw", "-F", raw, Font, midi);
         float[] samples = MemoryMarshal.Cast<byte, float>(File.ReadAllBytes(raw)).ToArray();
         File.Delete(midi);
         File.Delete(raw);
         return samples;
+    }
+
+    // Our files ask for the steel-string guitar: program change (0xC0 to 0xCF) to 25.
+    private static void ChoosePreset(string midi, int preset)
+    {
+        byte[] bytes = File.ReadAllBytes(midi);
+        for (int i = 1; i < bytes.Length; i++)
+        {
+            bytes[i] = bytes[i] == 25 && (bytes[i - 1] & 0xF0) == 0xC0 ? (byte)preset : bytes[i];
+        }
+
+        File.WriteAllBytes(midi, bytes);
     }
 
     private static double Size(float[] stereo, double fromSeconds)

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Runtime.InteropServices;
 
 namespace Clampwise.Sound.Tests;
 
@@ -14,6 +15,17 @@ internal static class OutsideTools
     }
 
     public static bool HasFile(string path) => Found(path, File.Exists(path));
+
+    public static bool HasLibrary(string name)
+    {
+        bool isThere = NativeLibrary.TryLoad(name, out nint library);
+        if (isThere)
+        {
+            NativeLibrary.Free(library);
+        }
+
+        return Found(name, isThere);
+    }
 
     public static string Run(string program, params string[] arguments)
     {

@@ -38,6 +38,25 @@ internal static class SmallSoundFont
         ]);
     }
 
+    /// <summary>Writes the font with its pool of samples grown by so many bytes, which take no room on most disks, and gives its path.</summary>
+    public static string LargeFile(int extraBytes)
+    {
+        byte[] small = Bytes();
+        int pool = Encoding.Latin1.GetString(small).IndexOf("smpl", StringComparison.Ordinal);
+        int size = BitConverter.ToInt32(small, pool + 4);
+        foreach (int at in new[] { 4, pool - 8, pool + 4 })
+        {
+            BitConverter.GetBytes(BitConverter.ToInt32(small, at) + extraBytes).CopyTo(small, at);
+        }
+
+        string path = Path.Combine(Path.GetTempPath(), Path.GetRandomFileName() + ".sf2");
+        using FileStream file = System.IO.File.Create(path);
+        file.Write(small.AsSpan(0, pool + 8 + size));
+        file.Seek(extraBytes, SeekOrigin.Current);
+        file.Write(small.AsSpan(pool + 8 + size));
+        return path;
+    }
+
     /// <summary>Writes a font to a file of its own, which the caller deletes.</summary>
     public static string File(byte[] bytes)
     {

@@ -47,6 +47,18 @@ public class SoundFontTests
         Assert.Equal(8_820, Using(SmallSoundFont.Bytes(padding: 2_000_000), file => Load(file).SampleCount));
 
     [Fact]
+    public void A_file_of_half_a_gigabyte_takes_no_more_memory_than_its_preset()
+    {
+        string path = SmallSoundFont.LargeFile(extraBytes: 500_000_000);
+        long before = GC.GetAllocatedBytesForCurrentThread();
+        SoundFontInstrument instrument = SoundFontFile.Open(path).Then(file => file.Find(null).Then(file.Load)).Value;
+        long allocated = GC.GetAllocatedBytesForCurrentThread() - before;
+        File.Delete(path);
+        Assert.Equal(8_820, instrument.SampleCount);
+        Assert.InRange(allocated, 0, 5_000_000);
+    }
+
+    [Fact]
     public void Louder_strokes_follow_the_square_of_the_velocity()
     {
         SoundFontInstrument instrument = Using(SmallSoundFont.Bytes(), Load);
@@ -111,7 +123,7 @@ public class SoundFontTests
         int tables = whole.Length - 900;
         for (int at = tables; at < whole.Length; at++)
         {
-            foreach (byte value in new byte[] { 0x00, 0x7F, 0x80, 0xFF })
+            foreach (byte value in new byte[] { 0x00, 0x80, 0xFF })
             {
                 byte[] damaged = [.. whole];
                 damaged[at] = value;
@@ -120,7 +132,7 @@ public class SoundFontTests
         }
 
         var random = new Random(11);
-        for (int i = 0; i < 1_500; i++)
+        for (int i = 0; i < 600; i++)
         {
             byte[] damaged = [.. whole];
             for (int hits = random.Next(1, 12); hits > 0; hits--)

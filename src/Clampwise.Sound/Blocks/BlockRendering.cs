@@ -14,15 +14,23 @@ internal abstract class BlockRendering : IRendering
     private const double FadeSeconds = 0.05;
     private readonly float[] _left = new float[BlockFrames];
     private readonly float[] _right = new float[BlockFrames];
+    private readonly ClickTrack _clicks;
     private readonly long _fadeFrames;
     private long _frame;
     private int _unread;
 
-    /// <summary>A rendering at a rate.</summary>
-    protected BlockRendering(SampleRate rate) => _fadeFrames = rate.FrameAt(TimeSpan.FromSeconds(FadeSeconds));
+    /// <summary>A rendering of a performance's clicks; what else sounds is the heirs' work.</summary>
+    protected BlockRendering(Performance performance, SampleRate rate)
+    {
+        _fadeFrames = rate.FrameAt(TimeSpan.FromSeconds(FadeSeconds));
+        _clicks = new ClickTrack(performance, rate);
+    }
 
     /// <inheritdoc/>
-    public abstract long FrameCount { get; }
+    public long FrameCount => Math.Max(NotesEnd, _clicks.End);
+
+    /// <summary>The frame after which no note is left to hear; 0 without notes.</summary>
+    protected abstract long NotesEnd { get; }
 
     /// <inheritdoc/>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
@@ -34,6 +42,7 @@ internal abstract class BlockRendering : IRendering
             if (_unread == 0)
             {
                 ComputeBlock(_frame, _left, _right);
+                _clicks.AddBlock(_frame, _left, _right);
                 Finish();
                 _unread = BlockFrames;
             }

@@ -5,7 +5,7 @@ namespace Clampwise.Sound.Files;
 
 /// <summary>
 /// Writes performances as Standard MIDI Files (format 0): each string on a channel of its own, the highest string on channel 1, so that
-/// a string out of tune bends alone. Bends span two semitones each way, the range that General MIDI starts with.
+/// a string out of tune bends alone. Bends span two semitones each way, the range that General MIDI starts with. Clicks go to its percussion channel.
 /// </summary>
 public static class StandardMidiFile
 {
@@ -13,6 +13,11 @@ public static class StandardMidiFile
     private const double QuartersPerSecond = 2.0;
     private const int MicrosecondsPerQuarter = 500_000;
     private const int SteelGuitar = 25;
+    private const int PercussionChannel = 10;
+    private const int HighWoodBlock = 76;
+    private const int LowWoodBlock = 77;
+    private const int ClickVelocity = 90;
+    private const int ClickTicks = 120;
     private const int CentredBend = 8192;
     private const double BendRangeCents = 200.0;
 
@@ -40,6 +45,13 @@ public static class StandardMidiFile
             long length = Math.Max(1, TicksOf(note.End) - start);
             var on = new NoteOnEvent(start, ChannelOf(note), note.Pitch.Midi, note.Strength.Velocity, (int)length);
             events.AddEvent(new PitchWheelChangeEvent(start, ChannelOf(note), BendOf(note, performance)), Track);
+            events.AddEvent(on, Track);
+            events.AddEvent(on.OffEvent!, Track);
+        }
+
+        foreach (Click click in performance.Clicks)
+        {
+            var on = new NoteOnEvent(TicksOf(click.Start), PercussionChannel, click.IsAccented ? HighWoodBlock : LowWoodBlock, ClickVelocity, ClickTicks);
             events.AddEvent(on, Track);
             events.AddEvent(on.OffEvent!, Track);
         }

@@ -7,6 +7,7 @@ internal sealed class DeviceOut : ISoundOut
 {
     private const double BlockSeconds = 0.008;
     private const double RestAfterSeconds = 5.0;
+    private const int FarewellBlocks = 2;
     private static readonly TimeSpan s_farewell = TimeSpan.FromMilliseconds(500);
 
     private readonly ISoundDevice _device;
@@ -98,12 +99,16 @@ internal sealed class DeviceOut : ISoundOut
             }
         }
 
-        _device.Dispose();
+        _ = Guarded(() =>
+        {
+            _device.Dispose();
+            return null;
+        });
     }
 
     private bool Open()
     {
-        Set(_device.Open(_settings.Rate, _settings.Latency));
+        Set(Guarded(() => _device.Open(_settings.Rate, _settings.Latency)));
         _answered.Set();
         return _isOpen;
     }
@@ -111,20 +116,49 @@ internal sealed class DeviceOut : ISoundOut
     // Until nothing has sounded for some seconds, so that strums in a drill find the device awake.
     private void Feed()
     {
-        double silentSeconds = 0.0;
-        while (silentSeconds < RestAfterSeconds && !_isClosing)
+        Fault? lost = Guarded(() =>
         {
-            silentSeconds = _mix.Fill(_block) ? 0.0 : silentSeconds + BlockSeconds;
-            if (_device.Write(_block) is { } lost)
+            double silentSeconds = 0.0;
+            Fault? fault = null;
+            while (silentSeconds < RestAfterSeconds && !_isClosing && fault is null)
             {
-                // Unplugged, perhaps for another device: what plays now is lost, the next one tries the default device anew.
-                _mix.Post(null);
-                Set(lost);
-                return;
+                silentSeconds = _mix.Fill(_block) ? 0.0 : silentSeconds + BlockSeconds;
+                fault = _device.Write(_block);
             }
-        }
 
-        _device.Rest();
+            // When the program ends in the middle of a strum, its fading still has to be heard.
+            for (int i = 0; i < FarewellBlocks && _isClosing && fault is null; i++)
+            {
+                _ = _mix.Fill(_block);
+                fault = _device.Write(_block);
+            }
+
+            if (fault is null)
+            {
+                _device.Rest();
+            }
+
+            return fault;
+        });
+        if (lost is not null)
+        {
+            // Unplugged, perhaps for another device: what plays now is lost, the next strum opens the device anew.
+            _mix.Post(null);
+            Set(lost);
+        }
+    }
+
+    // Drivers fail in ways that nobody listed; none of them may end the program, since nobody waits for this thread.
+    private static Fault? Guarded(Func<Fault?> use)
+    {
+        try
+        {
+            return use();
+        }
+        catch (Exception problem) when (problem is not OutOfMemoryException)
+        {
+            return SoundWords.DriverFailed(problem.Message);
+        }
     }
 
     private void Set(Fault? fault)

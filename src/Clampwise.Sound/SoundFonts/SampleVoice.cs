@@ -13,7 +13,9 @@ internal sealed class SampleVoice
     private const int BlockFrames = BlockRendering.BlockFrames;
     private const double FastestStep = 64.0;
     private const double OpenFilterCents = 13_500.0;
-    private const float Inaudible = 1e-5f;
+
+    // 96 dB below full scale.
+    private const float Inaudible = 1.5e-5f;
     private readonly InterpolatingSampleReader _reader;
     private readonly ZoneSettings _settings;
     private readonly DahdsrEnvelope _volume;
@@ -95,9 +97,11 @@ internal sealed class SampleVoice
         _buffer.AsSpan(from + read).Clear();
         MoveFilter(envelope, lfo);
         Gain = frame >= Cut ? 0f : _volume.Advance(count) * Tremolo(lfo);
-        IsOver = read < count || frame >= Cut || _volume.IsFinished || (_isReleased && Gain < Inaudible);
+        IsOver = read < count || frame >= Cut || _volume.IsFinished || HasFaded;
         return true;
     }
+
+    private bool HasFaded => _volume.Stage >= DahdsrEnvelope.EnvelopeStage.Decay && Gain * Math.Max(LeftShare, RightShare) < Inaudible;
 
     private void LetGo(long frame)
     {

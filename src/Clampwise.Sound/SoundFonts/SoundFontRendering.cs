@@ -11,25 +11,27 @@ internal sealed class SoundFontRendering : BlockRendering
     private const double MostReleaseSeconds = 3.0;
     private const double RoomTailSeconds = 0.45;
     private const double DryTailSeconds = 0.06;
+    private const double StrumSeconds = 0.5;
     private readonly SampleVoice[] _voices;
     private readonly VoiceQuad[] _quads;
     private readonly Vector128<float>[] _sumLeft = new Vector128<float>[BlockFrames];
     private readonly Vector128<float>[] _sumRight = new Vector128<float>[BlockFrames];
     private readonly Room? _room;
+    private int _first;
 
-    public SoundFontRendering(ImmutableArray<SampleZone> zones, Performance performance, SampleRate rate, SoundFontMix mix) : base(rate)
+    public SoundFontRendering(ImmutableArray<SampleZone> zones, Performance performance, SampleRate rate, SoundFontMix mix) : base(performance, rate)
     {
         _voices = [.. performance.Notes.SelectMany(note => VoicesOf(zones, note, performance, rate, mix))];
         CutWithinClasses();
-        _quads = [.. _voices.Chunk(VoiceQuad.Lanes).Select(voices => new VoiceQuad(voices))];
+        _quads = [.. Together(_voices, rate).Select(voices => new VoiceQuad(voices))];
         _room = mix.HasRoom ? new Room(rate) : null;
         double tail = mix.HasRoom ? RoomTailSeconds : DryTailSeconds;
-        FrameCount = _voices.Length == 0 ? 0 : _voices.Max(voice =>
+        NotesEnd = _voices.Length == 0 ? 0 : _voices.Max(voice =>
             voice.Release + rate.FrameAt(TimeSpan.FromSeconds(Math.Min(MostReleaseSeconds, voice.ReleaseSeconds) + tail)));
     }
 
     /// <inheritdoc/>
-    public override long FrameCount { get; }
+    protected override long NotesEnd { get; }
 
     /// <inheritdoc/>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
@@ -37,9 +39,15 @@ internal sealed class SoundFontRendering : BlockRendering
     {
         Array.Clear(_sumLeft);
         Array.Clear(_sumRight);
-        foreach (VoiceQuad quad in _quads)
+        // Quads stand in the order of their starts: those before the first are over, those after the last haven't begun.
+        while (_first < _quads.Length && _quads[_first].IsOver)
         {
-            quad.AddBlock(frame, _sumLeft, _sumRight);
+            _first++;
+        }
+
+        for (int i = _first; i < _quads.Length && _quads[i].Start < frame + BlockFrames; i++)
+        {
+            _quads[i].AddBlock(frame, _sumLeft, _sumRight);
         }
 
         for (int i = 0; i < BlockFrames; i++)
@@ -65,6 +73,28 @@ internal sealed class SoundFontRendering : BlockRendering
         VoicePlace For(SampleZone zone) => mix.IsInTune ? place with { Ratio = place.Ratio / zone.Off.Ratio } : place;
         return zones.Where(zone => zone.Region.Matches(key, velocity))
             .Select(zone => new SampleVoice(zone, ZoneSettings.Of(zone, key, velocity), For(zone), rate));
+    }
+
+    // Voices that start about together, and so end about together, share a quad: then few lanes run empty.
+    private static IEnumerable<SampleVoice[]> Together(SampleVoice[] voices, SampleRate rate)
+    {
+        long near = rate.FrameAt(TimeSpan.FromSeconds(StrumSeconds));
+        var quad = new List<SampleVoice>(VoiceQuad.Lanes);
+        foreach (SampleVoice voice in voices)
+        {
+            if (quad.Count == VoiceQuad.Lanes || (quad.Count > 0 && voice.Start - quad[0].Start > near))
+            {
+                yield return [.. quad];
+                quad.Clear();
+            }
+
+            quad.Add(voice);
+        }
+
+        if (quad.Count > 0)
+        {
+            yield return [.. quad];
+        }
     }
 
     // A later note of a class ends the earlier ones; zones of one note don't end each other.

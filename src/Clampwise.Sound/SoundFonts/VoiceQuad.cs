@@ -16,17 +16,31 @@ internal sealed class VoiceQuad
     private Vector128<float> _two;
     private Vector128<float> _gain;
 
-    public VoiceQuad(SampleVoice[] voices) => _voices = voices;
+    public VoiceQuad(SampleVoice[] voices) => (_voices, Start) = (voices, voices.Min(voice => voice.Start));
+
+    /// <summary>The frame at which the first of them starts.</summary>
+    public long Start { get; }
+
+    /// <summary>True when nothing more will come.</summary>
+    public bool IsOver { get; private set; }
 
     /// <summary>Adds one block that starts at a frame to the sums of left and right.</summary>
     public void AddBlock(long frame, Span<Vector128<float>> left, Span<Vector128<float>> right)
     {
+        if (IsOver)
+        {
+            return;
+        }
+
         Vector128<float> sounding = Vector128<float>.Zero;
+        bool isOver = true;
         for (int lane = 0; lane < _voices.Length; lane++)
         {
             sounding = sounding.WithElement(lane, _voices[lane].Compute(frame) ? 1f : 0f);
+            isOver &= _voices[lane].IsOver;
         }
 
+        IsOver = isOver;
         if (sounding != Vector128<float>.Zero)
         {
             Run(sounding, left, right);

@@ -10,7 +10,7 @@ namespace Clampwise.Sound.SoundFonts;
 internal static class ZoneReader
 {
     private const long MostRegions = 20_000;
-    private const long MostSamples = 128_000_000;
+    private const long MostSamples = 64_000_000;
     private const int ShortestLoop = 16;
     private const int MiddleC = 60;
     private const int RomSample = 0x8000;
@@ -51,7 +51,7 @@ internal static class ZoneReader
     private static bool IsPlayable(SoundFontRegion region, long poolSamples)
     {
         SampleHeader sample = region.Sample;
-        return sample.End > sample.Start + ShortestLoop
+        return sample.End > (long)sample.Start + ShortestLoop
             && sample.End <= poolSamples
             && sample.SampleRate is >= SlowestSampling and <= FastestSampling
             && ((int)sample.SFSampleLink & RomSample) == 0

@@ -6,10 +6,10 @@ namespace Clampwise.Sound.Strings;
 /// </summary>
 internal sealed class PickPulse
 {
-    private const double SoftSeconds = 0.0006;
-    private const double HardSeconds = 0.00024;
-    private const double SoftCorner = 1.4;
-    private const double HardCorner = 5.0;
+    private const double SoftSeconds = 0.0005;
+    private const double HardSeconds = 0.00012;
+    private const double SoftCorner = 1.5;
+    private const double HardCorner = 7.0;
     private const double TailDecays = 9.0;
     private readonly double _width;
     private readonly double _pole;
@@ -20,7 +20,7 @@ internal sealed class PickPulse
     /// <summary>The pulse of a pick on a string.</summary>
     public static PickPulse Of(Pick pick, Strength strength, StringBehaviour @string, SampleRate rate)
     {
-        // A harder stroke lets go of the string faster: shorter and brighter (estimate, within the 0.3 to 0.6 ms of common models).
+        // A harder stroke lets go of the string faster: shorter and brighter (estimate, near the 0.3 to 0.6 ms of common models).
         double bite = Math.Clamp((0.7 * pick.Hardness) + (0.6 * (strength.Value - 0.4)), 0.0, 1.0);
         double width = double.Lerp(SoftSeconds, HardSeconds, bite) * rate.Hertz;
         // A string that is pulled aside and let go has partials that fall with their number: a corner at a few times its pitch.

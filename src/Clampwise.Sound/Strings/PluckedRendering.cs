@@ -15,21 +15,21 @@ internal sealed class PluckedRendering : BlockRendering
     private readonly Body _body;
     private readonly Room _room;
 
-    public PluckedRendering(Performance performance, SampleRate rate) : base(rate)
+    public PluckedRendering(Performance performance, SampleRate rate) : base(performance, rate)
     {
         (_body, _room) = (new Body(rate), new Room(rate));
         StringVoice[] voices = [.. performance.Notes.Select(note => StringVoice.Of(note, performance, rate))];
         foreach (StringVoice voice in voices)
         {
-            Seat(voice, rate);
+            Seat(voice);
         }
 
-        _quads.ForEach(quad => quad.Prepare());
-        FrameCount = voices.Length == 0 ? 0 : voices.Max(voice => voice.End) + rate.FrameAt(TimeSpan.FromSeconds(RoomTailSeconds));
+        _quads.ForEach(quad => quad.Prepare(rate));
+        NotesEnd = voices.Length == 0 ? 0 : voices.Max(voice => voice.End) + rate.FrameAt(TimeSpan.FromSeconds(RoomTailSeconds));
     }
 
     /// <inheritdoc/>
-    public override long FrameCount { get; }
+    protected override long NotesEnd { get; }
 
     /// <inheritdoc/>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
@@ -52,12 +52,12 @@ internal sealed class PluckedRendering : BlockRendering
         _room.Process(left, right);
     }
 
-    private void Seat(StringVoice voice, SampleRate rate)
+    private void Seat(StringVoice voice)
     {
         // The block in which a voice ends is still its own.
         foreach (StringQuad quad in _quads)
         {
-            for (int place = 0; place < 2; place++)
+            for (int place = 0; place < LoopLanes.Places; place++)
             {
                 if (quad.FreeFrom(place) + BlockFrames <= voice.Start)
                 {
@@ -67,7 +67,7 @@ internal sealed class PluckedRendering : BlockRendering
             }
         }
 
-        var added = new StringQuad(rate);
+        var added = new StringQuad();
         added.Add(0, voice);
         _quads.Add(added);
     }

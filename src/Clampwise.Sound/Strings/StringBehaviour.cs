@@ -51,7 +51,7 @@ internal readonly record struct StringBehaviour(double Hertz, double Inharmonici
     private static (double Low, double High) ContactLoss(Contact contact) => contact switch
     {
         Contact.Nut => (1.0, 1.0),
-        Contact.Clamp => (0.85, 0.7),
-        _ => (0.65, 0.45),
+        Contact.Clamp => (0.9, 0.85),
+        _ => (0.75, 0.68),
     };
 }

@@ -23,14 +23,16 @@ internal sealed record StringVoice(
 
     // Two-stage decay and slow beating from two polarisations that differ in loss and a little in pitch (measured in the trial of this
     // model: a third of a cent keeps the whole within 0.2 cent).
-    private const double UprightDecay = 0.55;
-    private const double LevelDecay = 1.25;
+    private const double UprightDecay = 0.7;
+    private const double LevelDecay = 1.35;
     private static readonly Cents s_halfApart = new(0.175);
 
-    // Half of what a tuner reads sharp is taken off, so that the first partial and the reading lie on either side of the pitch.
-    private const double MostLowered = 0.6;
+    // So far may a tuner read a note above its first partial.
+    private const double MostReadSharp = 1.3;
 
-    private const double FirmLevel = 0.060;
+    // So that six strings picked as hard as they go stay below the ceiling.
+    private const double FirmLevel = 0.055;
+    // How far the outer strings stand to the sides, 0 to 1.
     private const double WidestPan = 0.4;
 
     /// <summary>How much of the pulse each loop gets, and how much of each loop reaches the body.</summary>
@@ -39,10 +41,7 @@ internal sealed record StringVoice(
     /// <summary>The voice of a note.</summary>
     public static StringVoice Of(PlayedNote note, Performance performance, SampleRate rate)
     {
-        var @string = StringBehaviour.Of(note, performance.ConcertPitch);
-        var pulse = PickPulse.Of(performance.Pick, note.Strength, @string, rate);
-        var spectrum = NoteSpectrum.Of(@string, pulse, rate);
-        @string = @string with { Lowered = new Cents(Math.Min(spectrum.ReadSharp.Value / 2.0, MostLowered)) };
+        (StringBehaviour @string, PickPulse pulse, NoteSpectrum spectrum) = Designed(note, performance, rate);
         double gain = FirmLevel * Math.Pow(note.Strength.Value / Strength.Standard.Value, 1.5) / spectrum.Size;
         long damp = rate.FrameAt(note.End);
         (float left, float right) = Pan(note, performance.StringCount);
@@ -55,6 +54,20 @@ internal sealed record StringVoice(
             Array.ConvertAll(pulse.Samples(), sample => (float)(sample * gain)),
             left,
             right);
+    }
+
+    /// <summary>
+    /// How the string of a note moves: no stiffer than lets a tuner read it within 1.3 cents of its first partial, and tuned so that the
+    /// first partial and the reading lie on either side of the pitch.
+    /// </summary>
+    public static (StringBehaviour String, PickPulse Pulse, NoteSpectrum Spectrum) Designed(PlayedNote note, Performance performance, SampleRate rate)
+    {
+        var @string = StringBehaviour.Of(note, performance.ConcertPitch);
+        var pulse = PickPulse.Of(performance.Pick, note.Strength, @string, rate);
+        double sharp = NoteSpectrum.Of(@string, pulse, rate).ReadSharp.Value;
+        double share = Math.Min(1.0, MostReadSharp / Math.Max(sharp, 1e-9));
+        @string = @string with { Inharmonicity = share * @string.Inharmonicity, Lowered = new Cents(share * sharp / 2.0) };
+        return (@string, pulse, NoteSpectrum.Of(@string, pulse, rate));
     }
 
     // Equal power, the lowest string a little to the left as the player hears it.
