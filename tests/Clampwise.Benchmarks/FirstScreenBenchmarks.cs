@@ -2,6 +2,7 @@ using BenchmarkDotNet.Attributes;
 using Clampwise.Look;
 using Clampwise.Practice;
 using Clampwise.Screens;
+using Clampwise.Settings;
 using Clampwise.Sound.Players;
 using Clampwise.Storage;
 using Clampwise.Theory;
@@ -22,8 +23,8 @@ public class FirstScreenBenchmarks
     {
         var settings = new DeskSettings(GlyphSet.Unicode, PracticeCalendar.Utc, FsrsSettings.Usual);
         var desk = new Desk(DrillLibrary.Shipped.Drills, new NoLog(), MemoryState.Empty(settings.Memory), new CapturedOut(), settings, TimeProvider.System, () => Guid.Empty, () => 7);
-        var shell = new Shell(Theme.Colour, GlyphSet.Unicode);
-        shell.Open(new TodayPage(shell, desk, []));
+        var shell = new Shell(Theme.Own, GlyphSet.Unicode);
+        shell.Open(new TodayPage(shell, desk, new SettingsKeeper(new SettingsFile("there-is-none.toml")), () => { }, []));
         using IApplication app = Application.Create(new VirtualTimeProvider());
         app.Init("ansi");
         app.Driver!.SetScreenSize(80, 24);

@@ -1,4 +1,6 @@
+using System.Diagnostics;
 using System.Text.Json;
+using Clampwise.Commands;
 using Clampwise.Sound.Players;
 using Clampwise.Sound.Strings;
 using Clampwise.Storage;
@@ -70,6 +72,26 @@ public class DoctorCommandTests
         Assert.Equal(0, run.ExitCode);
         // The holder is this process itself here, which is not looked for.
         Assert.Contains($"look   data        {folder.Root}: 0 entries, in use by another copy of the program", run.Out);
+    }
+
+    [Fact]
+    public void The_process_that_holds_a_file_is_found()
+    {
+        if (!OperatingSystem.IsLinux())
+        {
+            return;
+        }
+
+        using ScratchFolder folder = new ScratchFolder().With("lock", "");
+        string path = Path.Combine(folder.Root, "lock");
+        Assert.Null(LockHolder.Of(path));
+        var start = new ProcessStartInfo("sh", ["-c", "exec 3<\"$1\"; echo ready; read _", "sh", path]) { RedirectStandardInput = true, RedirectStandardOutput = true };
+        using Process other = Process.Start(start)!;
+        Assert.Equal("ready", other.StandardOutput.ReadLine());
+        Assert.Equal($"process {other.Id} (sh)", LockHolder.Of(path));
+        other.StandardInput.Close();
+        other.WaitForExit();
+        Assert.Null(LockHolder.Of(path));
     }
 
     [Fact]

@@ -167,12 +167,41 @@ public class SettingsPageTests
     }
 
     [Fact]
-    public void On_a_small_screen_faults_go_before_the_picture()
+    public void On_a_small_screen_blank_lines_go_first_and_then_the_picture()
     {
+        using var silent = new Room(60, 20, isAudible: false);
+        Assert.Contains("no sound here", silent.Screen);
+        Assert.Contains("6 E2", silent.Screen);
         using var room = new Room(60, 20, isAudible: false, settingsFile: "[session]\nminutes = 0\nhue = 1\n");
         Assert.Contains("(1 of 2) settings.toml, line 2, column 11", room.Screen);
         Assert.Contains("no sound here", room.Screen);
         Assert.Contains("Clamp for the first question", room.Screen);
+    }
+
+    // What the file says and what holds must agree after any keys, in any size.
+    [Fact]
+    public void Random_keys_and_sizes_break_nothing()
+    {
+        using var room = new Room();
+        var random = new Random(20260302);
+        Key[] keys = [Key.CursorUp, Key.CursorDown, Key.CursorLeft, Key.CursorRight, Key.Enter, Key.Space, Key.Backspace, Key.Home, Key.End, Key.PageUp, Key.PageDown, Key.Tab, Key.F1, Key.Delete, new Key('u'), new Key('p'), new Key('7'), new Key('.'), new Key('"'), new Key('é'), new Key('#')];
+        for (int i = 0; i < 3_000; i++)
+        {
+            if (room.Shell.Front is TodayPage)
+            {
+                room.Type("s");
+            }
+
+            room.Press(i % 40 == 0 ? Key.Esc : keys[random.Next(keys.Length)]);
+            if (i % 50 == 0)
+            {
+                _ = room.Resize(random.Next(20, 140), random.Next(5, 50)).Screen;
+            }
+        }
+
+        SettingsReading read = room.Settings.File.Load();
+        Assert.Empty(read.Faults);
+        Assert.Equal(SettingsText.Of(room.Settings.Now), SettingsText.Of(read.Settings));
     }
 
     private static void GoTo(Room room, string key)

@@ -10,6 +10,8 @@ namespace Clampwise.Screens;
 /// </summary>
 internal sealed class SettingsInForce
 {
+    // Long enough for a device that works to say so, short enough not to be felt.
+    private static readonly TimeSpan s_patience = TimeSpan.FromMilliseconds(300);
     private readonly Shell _shell;
     private readonly Desk _desk;
     private readonly SettingsKeeper _settings;
@@ -45,7 +47,7 @@ internal sealed class SettingsInForce
         {
             _heard = now.Sound;
             _desk.Sound.Dispose();
-            _desk.Hear(_around.OpenSound(now.Sound, TimeSpan.Zero));
+            _desk.Hear(_around.OpenSound(now.Sound, s_patience));
         }
 
         if (_remembered != now.Memory)

@@ -47,8 +47,13 @@ internal sealed class TodayPage(Shell shell, Desk desk, SettingsKeeper settings,
             Line.Of("Clamp for the first question: ", Tone.Quiet).And($"{setup}", Tone.Held),
         ];
         Line[] said = [.. plan.Backlog is { } backlog ? Line.Wrap(backlog.Words, width) : [], .. Notices(width)];
-        // What must be said goes before the picture, where there is no room for both.
+        // Where there is no room for all, blank lines go first, then the legend, then the picture; what must be said stays.
         IReadOnlyList<Line> board = desk.Draw(new FretboardPicture(setup, Fretting.AllRinging(setup.StringCount)), width, height - lines.Count - said.Length);
+        if (lines.Count + said.Length + board.Count > height)
+        {
+            lines.RemoveAll(line => line.Width == 0);
+        }
+
         int left = height - lines.Count - said.Length - board.Count;
         return [.. lines, .. left >= 0 ? board : [], .. left > 0 ? new[] { FretboardDrawing.Legend(desk.Glyphs) } : [], .. said];
     }
