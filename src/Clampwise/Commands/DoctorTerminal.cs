@@ -28,8 +28,8 @@ internal static class DoctorTerminal
 
     private static DoctorFinding Colours(Surroundings around, PlayerSettings settings)
     {
-        string shown = settings.ThemeFor(around.Variable).Name;
-        string theme = shown == settings.Theme ? $"theme {shown}" : $"theme {settings.Theme}, shown as {shown}";
+        Theme shown = settings.ThemeFor(around.Variable);
+        string theme = $"theme {settings.Theme}{(shown.Name == settings.Theme ? "" : $", shown as {shown.Name}")} ({shown.About})";
         return ColourDepths.Of(around.Variable) switch
         {
             ColourDepth.Full => DoctorFinding.Ok("colours", $"all; {theme}"),
