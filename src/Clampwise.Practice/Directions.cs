@@ -14,8 +14,8 @@ public static class Directions
         (Direction.HearSayName, "hear-name", "hear a voicing, name it"),
         (Direction.HearPickShape, "hear-pick", "hear a voicing, pick its shape"),
         (Direction.HearTwoCompare, "hear-compare", "hear two voicings, say what moved"),
-        (Direction.ShapeNameSaySoundingName, "shape-to-sounding", "shape name and rig, say the sounding name"),
-        (Direction.SoundingNameSayShapeName, "sounding-to-shape", "sounding name and rig, say the shape name"),
+        (Direction.ShapeNameSaySoundingName, "shape-to-sounding", "given a shape name, say how it sounds"),
+        (Direction.SoundingNameSayShapeName, "sounding-to-shape", "given a sounding name, say the shape"),
         (Direction.ChangeInTime, "change", "change between two shapes in time"),
     ];
 

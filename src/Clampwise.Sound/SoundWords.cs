@@ -16,7 +16,7 @@ internal static class SoundWords
     public static Fault NoWindowsDevice(string reason) =>
         new($"no playback device opens ({reason}): plug one in or enable one in the sound settings");
 
-    public static string NoSound(Fault fault) => $"no sound, so no ear questions: {fault.Message}";
+    public static string NoSound(Fault fault) => $"no sound: {fault.Message}";
 
     public static string GuitarInstead(Fault fault) => $"the computed guitar plays instead: {fault.Message}";
 

@@ -24,7 +24,7 @@ public class FirstScreenBenchmarks
         var settings = new DeskSettings(GlyphSet.Unicode, PracticeCalendar.Utc, FsrsSettings.Usual);
         var desk = new Desk(DrillLibrary.Shipped.Drills, new NoLog(), MemoryState.Empty(settings.Memory), new CapturedOut(), settings, TimeProvider.System, () => Guid.Empty, () => 7);
         var shell = new Shell(Theme.Own, GlyphSet.Unicode);
-        shell.Open(new TodayPage(shell, desk, new SettingsKeeper(new SettingsFile("there-is-none.toml")), () => { }, []));
+        shell.Open(new TodayPage(shell, desk, new SettingsKeeper(new SettingsFile("there-is-none.toml")), () => { }, () => []));
         using IApplication app = Application.Create(new VirtualTimeProvider());
         app.Init("ansi");
         app.Driver!.SetScreenSize(80, 24);

@@ -53,7 +53,7 @@ public class AlsaTests
 
         using ISoundOut output = SoundSystem.Open(SoundSettings.Standard with { Device = "nowhere" }, s_patience);
         Assert.False(output.IsAudible);
-        Assert.Equal("no sound, so no ear questions: there is no sound device 'nowhere': plug one in, or name another in the settings", output.Notice);
+        Assert.Equal("no sound: there is no sound device 'nowhere': plug one in, or name another in the settings", output.Notice);
         output.Play(Make.Strum());
         output.Stop();
     }

@@ -29,7 +29,7 @@ public class DeviceOutTests
     {
         var device = new FakeDevice { Refusal = new Fault("the device is away") };
         using DeviceOut output = Open(device);
-        Assert.Equal("no sound, so no ear questions: the device is away", output.Notice);
+        Assert.Equal("no sound: the device is away", output.Notice);
         Assert.False(output.IsAudible);
         device.Refusal = null;
         output.Play(Make.Strum(seconds: 0.1));
@@ -46,7 +46,7 @@ public class DeviceOutTests
         device.Loss = new Fault("pulled out");
         output.Play(Make.Strum(seconds: 0.1));
         Assert.True(SpinWait.SpinUntil(() => !output.IsAudible, s_patience));
-        Assert.Equal("no sound, so no ear questions: pulled out", output.Notice);
+        Assert.Equal("no sound: pulled out", output.Notice);
         device.Loss = null;
         output.Play(Make.Strum(seconds: 0.1));
         Assert.True(SpinWait.SpinUntil(() => output.IsAudible && device.Heard.Any(sample => sample != 0f), s_patience));
@@ -58,7 +58,7 @@ public class DeviceOutTests
     {
         var device = new FakeDevice { IsBroken = true };
         using DeviceOut output = Open(device);
-        Assert.Equal("no sound, so no ear questions: the sound driver failed: broken", output.Notice);
+        Assert.Equal("no sound: the sound driver failed: broken", output.Notice);
     }
 
     [Fact]

@@ -6,6 +6,6 @@ namespace Clampwise.Practice;
 /// <param name="Right">Answered right.</param>
 /// <param name="Items">Items met.</param>
 /// <param name="Due">How many of these are due today.</param>
-/// <param name="RecallNow">Mean chance of recall of these items today, 0 to 1.</param>
+/// <param name="RecallTomorrow">Mean chance of recall of these items on the next day, 0 to 1; on the day itself it says nothing, since all is fresh.</param>
 /// <param name="UsualTime">Median thinking time of right answers without hints; null if there is none.</param>
-public sealed record GroupFigures(string Name, int Asked, int Right, int Items, int Due, double RecallNow, TimeSpan? UsualTime);
+public sealed record GroupFigures(string Name, int Asked, int Right, int Items, int Due, double RecallTomorrow, TimeSpan? UsualTime);

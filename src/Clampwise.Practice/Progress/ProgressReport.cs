@@ -86,7 +86,7 @@ public sealed record ProgressReport
             all.Count(attempt => attempt.IsCorrect),
             items.Length,
             items.Count(item => memory.Items[item].DueOn(memory.Model) <= today),
-            Mean(items.Select(item => memory.Recall(item, today)!.Value)) ?? 0,
+            Mean(items.Select(item => memory.Recall(item, today + 1)!.Value)) ?? 0,
             times.Length > 0 ? times[times.Length / 2] : null);
     }
 

@@ -56,8 +56,16 @@ internal static class Asking
     private static TimeSpan TimeFor(SessionState state) =>
         state.ClosersLeft * Pace.Of(state.Close.IsEmpty ? Direction.SeeShapeSayShapeName : state.Close[0].Item.Key.Direction, state.Memory);
 
-    private static PlannedItem? Take(SessionState state, ImmutableArray<PlannedItem> from) => from.FirstOrDefault(planned =>
-        (state.CanListen || !planned.Item.Key.Direction.NeedsSound()) && Spacing.Allows(planned.Item.Key, state.Asked, state.Spacing));
+    private static PlannedItem? Take(SessionState state, ImmutableArray<PlannedItem> from) =>
+        First(state, from, planned => IsShown(state, planned)) ?? First(state, from, _ => true);
+
+    // Nobody is asked to place or to hear a shape that they were never shown: it is seen and named first.
+    private static bool IsShown(SessionState state, PlannedItem planned) => state.Kind != SessionKind.Daily
+        || planned.Item.Key.Direction == Direction.SeeShapeSayShapeName
+        || Directions.All.Any(direction => state.Memory.Items.ContainsKey(planned.Item.Key with { Direction = direction }));
+
+    private static PlannedItem? First(SessionState state, ImmutableArray<PlannedItem> from, Func<PlannedItem, bool> test) => from.FirstOrDefault(planned =>
+        test(planned) && (state.CanListen || !planned.Item.Key.Direction.NeedsSound()) && Spacing.Allows(planned.Item.Key, state.Asked, state.Spacing));
 
     private static SessionStep Open(SessionState state, PlannedItem planned, Stamp stamp, SessionWorld world)
     {

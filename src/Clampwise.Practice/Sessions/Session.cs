@@ -17,7 +17,7 @@ public static class Session
         {
             SessionEvent.Begun => Begin(state, happened.Stamp, world),
             SessionEvent.Paused => SessionStep.To(Clocks.Settle(state with { IsPaused = true }, now)),
-            SessionEvent.TakenUp => SessionStep.To(Clocks.Settle(state with { IsPaused = false }, now)),
+            SessionEvent.TakenUp => TakeUp(Clocks.Settle(state with { IsPaused = false }, now), happened.Stamp, world),
             SessionEvent.FocusLost => SessionStep.To(Clocks.Settle(state with { IsAway = true }, now)),
             SessionEvent.FocusGained => SessionStep.To(Clocks.Settle(state with { IsAway = false }, now)),
             SessionEvent.CutShort => Finishing.Finish(state, happened.Stamp, world, wasCutShort: true),
@@ -87,11 +87,16 @@ public static class Session
         return next.Before(new SessionEffect.Store(entry));
     }
 
-    // A question that can no longer be heard is put aside without a word in the log.
     private static SessionStep ChangeSound(SessionState state, SessionEvent.SoundChanged changed, SessionWorld world)
     {
         SessionState heard = state with { CanListen = changed.CanListen };
-        bool isLost = !changed.CanListen && state is { Phase: SessionPhase.Asking, Open: { } open } && open.Question.Direction.NeedsSound();
-        return isLost ? Asking.Next(heard, changed.Stamp, world).Before(new SessionEffect.Notice(SessionWords.SoundGone)) : SessionStep.To(heard);
+        return heard.IsPaused ? SessionStep.To(heard) : TakeUp(heard, changed.Stamp, world);
+    }
+
+    // A question that can no longer be heard is put aside without a word in the log; while the clock stands it waits.
+    private static SessionStep TakeUp(SessionState state, Stamp stamp, SessionWorld world)
+    {
+        bool isLost = !state.CanListen && state is { Phase: SessionPhase.Asking, Open: { } open } && open.Question.Direction.NeedsSound();
+        return isLost ? Asking.Next(state, stamp, world).Before(new SessionEffect.Notice(SessionWords.SoundGone)) : SessionStep.To(state);
     }
 }

@@ -1,17 +1,18 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
+using System.Text.RegularExpressions;
 
 namespace Clampwise.Commands;
 
 /// <summary>All commands of the program, and how one command line is carried out.</summary>
-internal static class CommandTree
+internal static partial class CommandTree
 {
     /// <summary>Carries out one command line and gives the exit code.</summary>
     public static int Run(string[] args, Surroundings around)
     {
         ParseResult parsed = Build(around).Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
-        if (parsed.Errors.Count > 0)
+        if (FirstFault(parsed) is { } words)
         {
-            string words = parsed.Errors[0].Message.TrimEnd('.').ReplaceLineEndings(" ");
             around.Error.WriteLine($"clampwise: {words} (see clampwise {HelpOf(parsed)}--help)");
             return ExitCode.BadInput;
         }
@@ -27,18 +28,49 @@ internal static class CommandTree
         }
     }
 
+    private static string? FirstFault(ParseResult parsed)
+    {
+        // What starts with two hyphens was meant as an option, and must not pass for data.
+        if (parsed.Tokens.FirstOrDefault(token => token.Type == TokenType.Argument && token.Value.StartsWith("--", StringComparison.Ordinal)) is { } unknown)
+        {
+            return $"there is no option {unknown.Value} here";
+        }
+
+        if (parsed.Errors.Count == 0)
+        {
+            return null;
+        }
+
+        string message = parsed.Errors[0].Message;
+        Match unread = UnreadNumber().Match(message);
+        return unread.Success
+            ? $"{unread.Groups["option"].Value}: expected a number, found '{unread.Groups["found"].Value}'"
+            : message.TrimEnd('.').ReplaceLineEndings(" ");
+    }
+
+    // The library's own words name the type of the runtime.
+    [GeneratedRegex("Cannot parse argument '(?<found>.*)' for option '(?<option>[^']*)'")]
+    private static partial Regex UnreadNumber();
+
     private static RootCommand Build(Surroundings around)
     {
         var root = new RootCommand("Practice drill and ear-training game for guitarists who play with partial capos.");
         var data = new Option<string?>("--data") { Description = "The folder that holds your progress; the platform's own unless given.", HelpName = "folder", Recursive = true };
         var minutes = new Option<int?>("--minutes") { Description = "How long the daily drill lasts, 1 to 120; it goes before the settings.", HelpName = "minutes", Recursive = true };
+        minutes.Validators.Add(result =>
+        {
+            if (int.TryParse(result.Tokens.FirstOrDefault()?.Value, out int asked) && asked is < 1 or > OpenCommand.MostMinutes)
+            {
+                result.AddError($"--minutes: expected 1 to {OpenCommand.MostMinutes}, found {asked}");
+            }
+        });
         root.Add(data);
         root.Add(minutes);
         root.Add(NameCommand.Build(around));
         root.Add(ExplainCommand.Build(around));
         root.Add(SetupCommand.Build(around));
         root.Add(TuneCommand.Build(around));
-        root.Add(PlayCommand.Build(around));
+        root.Add(PlayCommand.Build(around, data));
         root.Add(RenderCommand.Build(around));
         root.Add(FindCommand.Build(around));
         root.Add(DrillsCommand.Build(around, data));

@@ -49,7 +49,7 @@ internal static class DataCommand
             Action<IEnumerable<LogEntry>, Stream> form = parsed.GetValue(csv) ? LogExport.WriteCsv : LogExport.WriteJsonLines;
             if (parsed.GetValue(file) is { } path)
             {
-                return LogExport.WriteFile(store.ReadAll(), path, form) is { } fault ? around.Refuse(fault) : ExitCode.Good;
+                return LogExport.WriteFile(store.ReadAll(), path, form) is { } fault ? around.Fail(fault) : ExitCode.Good;
             }
 
             using var bytes = new MemoryStream();
@@ -86,24 +86,31 @@ internal static class DataCommand
         Result<ProgressStore> opened = DataFolder.Find(dataFolder, around.Variable).Then(folder => ProgressStore.Open(folder, around.Time));
         if (!opened.TryGet(out ProgressStore? store, out Fault? fault))
         {
-            return around.Refuse(fault);
+            return around.Fail(fault);
         }
 
         using (store)
         {
-            foreach (string notice in store.Notices)
-            {
-                around.Error.WriteLine($"clampwise: {notice}");
-            }
+            string[] atFirst = [.. store.Notices];
+            Say(around, atFirst);
+            int code = run(store);
+            Say(around, store.Notices.Except(atFirst));
+            return code;
+        }
+    }
 
-            return run(store);
+    private static void Say(Surroundings around, IEnumerable<string> notices)
+    {
+        foreach (string notice in notices)
+        {
+            around.Error.WriteLine($"clampwise: {notice}");
         }
     }
 
     private static int Check(Surroundings around, ProgressStore store)
     {
         CheckReport report = DataCheck.Run(store, new Backups(store.Folder, around.Time));
-        around.Out.WriteLine($"{report.JournalEntries} entries in the journal, {report.DatabaseEntries?.ToString() ?? "unknown"} in the database, {report.GoodBackups} good backups");
+        around.Out.WriteLine($"in the journal {report.JournalEntries} entries, in the database {report.DatabaseEntries?.ToString() ?? "unknown"}; good backups: {report.GoodBackups}");
         foreach (string problem in report.Problems)
         {
             around.Out.WriteLine(problem);
@@ -116,7 +123,7 @@ internal static class DataCommand
     {
         if (!store.BackUp(new Backups(store.Folder, around.Time)).TryGet(out Backup? backup, out Fault? fault))
         {
-            return around.Refuse(fault);
+            return around.Fail(fault);
         }
 
         around.Out.WriteLine($"{backup.Name}: {backup.Count} entries");
@@ -127,7 +134,7 @@ internal static class DataCommand
     {
         if (!store.Rebuild().TryGet(out int count, out Fault? fault))
         {
-            return around.Refuse(fault);
+            return around.Fail(fault);
         }
 
         around.Out.WriteLine($"{count} entries in the database");

@@ -3,14 +3,14 @@ using Clampwise.Screens;
 using Clampwise.Screens.Session;
 using Clampwise.Settings;
 using Clampwise.Storage;
-using Clampwise.Theory;
 
 namespace Clampwise.Commands;
 
 /// <summary>The composition root of practice: opens what this machine and this player have, and the screens on it.</summary>
 internal static class OpenCommand
 {
-    private const int MostMinutes = 120;
+    /// <summary>The longest daily drill, in minutes.</summary>
+    public const int MostMinutes = 120;
 
     /// <summary>The bare command: the first screen.</summary>
     public static int Run(Surroundings around, string? dataFolder, int? minutes) =>
@@ -25,11 +25,6 @@ internal static class OpenCommand
     /// <param name="run">What is done: given the desk, and what shows the screens with or without a session in front.</param>
     public static int WithDesk(Surroundings around, string? dataFolder, int? minutes, TimeSpan patience, Func<Desk, Func<SessionState?, int>, int> run)
     {
-        if (minutes is < 1 or > MostMinutes)
-        {
-            return around.Refuse(new Fault($"--minutes: expected 1 to {MostMinutes}, found {minutes}"));
-        }
-
         return DataCommand.WithStore(around, dataFolder, store =>
         {
             var settings = new SettingsKeeper(SettingsFile.In(store.Folder));
@@ -49,7 +44,7 @@ internal static class OpenCommand
                     var shell = new Shell(settings.Now.ThemeFor(around.Variable), desk.Glyphs);
                     var inForce = new SettingsInForce(shell, desk, settings, around, given, store.LoadMemory);
                     desk.TakeUpKept();
-                    shell.Open(new TodayPage(shell, desk, settings, inForce.Settle, [.. store.Notices, .. library.Faults.Select(unread => unread.ToString())]));
+                    shell.Open(new TodayPage(shell, desk, settings, inForce.Settle, () => [.. store.Notices, .. library.Faults.Select(unread => unread.ToString())]));
                     if (session is not null)
                     {
                         shell.Open(new SessionPage(shell, desk, session));

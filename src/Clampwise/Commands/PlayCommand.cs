@@ -1,6 +1,8 @@
 using System.CommandLine;
+using Clampwise.Settings;
 using Clampwise.Sound;
 using Clampwise.Sound.Players;
+using Clampwise.Storage;
 using Clampwise.Theory;
 
 namespace Clampwise.Commands;
@@ -11,7 +13,7 @@ internal static class PlayCommand
     private static readonly TimeSpan s_patience = TimeSpan.FromSeconds(3);
     private static readonly TimeSpan s_fadeOut = TimeSpan.FromMilliseconds(300);
 
-    public static Command Build(Surroundings around)
+    public static Command Build(Surroundings around, Option<string?> data)
     {
         Argument<string> setup = SharedOptions.SetupArgument();
         Argument<string[]> fretting = SharedOptions.FrettingArgument();
@@ -22,14 +24,18 @@ internal static class PlayCommand
         command.SetAction(parsed =>
         {
             Result<Performance> performance = SharedOptions.ReadVoicing(parsed.GetRequiredValue(setup), string.Join(' ', parsed.GetRequiredValue(fretting)), parsed.GetValue(behind)).Then(voicing => stroke.Of(voicing, parsed));
-            return performance.TryGet(out Performance? play, out Fault? fault) ? Play(around, play) : around.Refuse(fault);
+            return performance.TryGet(out Performance? play, out Fault? fault) ? Play(around, SettingsOf(around, parsed.GetValue(data)), play) : around.Refuse(fault);
         });
         return command;
     }
 
-    private static int Play(Surroundings around, Performance performance)
+    // The player's own device, if there is a data folder that names one.
+    private static SoundSettings SettingsOf(Surroundings around, string? data) =>
+        DataFolder.Find(data, around.Variable).TryGet(out DataFolder? folder, out _) ? new SettingsKeeper(SettingsFile.In(folder)).Now.Sound : SoundSettings.Standard;
+
+    private static int Play(Surroundings around, SoundSettings settings, Performance performance)
     {
-        using ISoundOut output = SoundSystem.Open(SoundSettings.Standard, s_patience);
+        using ISoundOut output = around.OpenSound(settings, s_patience);
         if (!output.IsAudible)
         {
             around.Error.WriteLine($"clampwise: {output.Notice}");

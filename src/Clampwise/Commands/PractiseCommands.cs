@@ -67,7 +67,6 @@ internal static class PractiseCommands
             }
 
             around.Out.WriteLine("Type help for what can be typed.");
-            new PlainSession(desk, desk.Start(planned), around.In, around.Out).Run();
-            return ExitCode.Good;
+            return new PlainSession(desk, desk.Start(planned), around.In, around.Out).Run() ? ExitCode.Good : ExitCode.Trouble;
         });
 }

@@ -35,7 +35,13 @@ internal static class ProgressCommands
     private static int PrintWeak(Surroundings around, ProgressStore store, bool asJson)
     {
         var repertoire = Repertoire.Of(DrillLibrary.Load(store.Folder).Drills);
-        foreach (WeakShape weak in WeakShapes.Find(repertoire.Items, MemoryOf(store), Today(around, store), repertoire))
+        WeakShape[] all = [.. WeakShapes.Find(repertoire.Items, MemoryOf(store), Today(around, store), repertoire)];
+        if (all.Length == 0 && !asJson)
+        {
+            around.Out.WriteLine("Nothing is weak just now.");
+        }
+
+        foreach (WeakShape weak in all)
         {
             Fretboard.Voicing voicing = weak.Item.Subject.Voicing;
             if (asJson)
@@ -118,8 +124,8 @@ internal sealed record WeekRow(string Kind, string Monday, int Days, double Minu
 internal sealed record DueRow(string Kind, string Day, int Count);
 
 /// <summary>A setup or a direction as printed by <c>progress --json</c>.</summary>
-internal sealed record GroupRow(string Kind, string Name, int Asked, int Right, int Items, int Due, double RecallNow, double? UsualSeconds)
+internal sealed record GroupRow(string Kind, string Name, int Asked, int Right, int Items, int Due, double RecallTomorrow, double? UsualSeconds)
 {
     public static GroupRow Of(string kind, GroupFigures group) => new(
-        kind, group.Name, group.Asked, group.Right, group.Items, group.Due, Math.Round(group.RecallNow, 3), group.UsualTime is { } usual ? Math.Round(usual.TotalSeconds, 1) : null);
+        kind, group.Name, group.Asked, group.Right, group.Items, group.Due, Math.Round(group.RecallTomorrow, 3), group.UsualTime is { } usual ? Math.Round(usual.TotalSeconds, 1) : null);
 }

@@ -33,10 +33,10 @@ internal static class ProgressText
     private static IEnumerable<string> Groups(string title, GroupFigures[] groups)
     {
         yield return "";
-        yield return $"{title,-44} asked  right  items  due  recall now";
+        yield return $"{title,-44} asked  right  items  due  recall tomorrow";
         foreach (GroupFigures group in groups)
         {
-            yield return $"{group.Name,-44} {group.Asked,5}  {group.Right,5}  {group.Items,5}  {group.Due,3}  {Percent(group.RecallNow),10}";
+            yield return $"{group.Name,-44} {group.Asked,5}  {group.Right,5}  {group.Items,5}  {group.Due,3}  {Percent(group.RecallTomorrow),15}";
         }
     }
 

@@ -25,16 +25,26 @@ internal static class RenderCommand
         command.SetAction(parsed =>
         {
             Result<Voicing> voicing = SharedOptions.ReadVoicing(parsed.GetRequiredValue(setup), parsed.GetRequiredValue(fretting), parsed.GetValue(behind));
-            Result<long> written = (parsed.GetValue(output) ?? parsed.GetValue(file)) is { Length: > 0 } path
-                ? voicing.Then(read => stroke.Of(read, parsed))
+            Result<(string Path, Performance Play, WaveDepth Depth, SampleRate Rate)> asked = PathOf(parsed.GetValue(output) ?? parsed.GetValue(file))
+                .Then(path => voicing.Then(read => stroke.Of(read, parsed))
                     .Then(play => DepthOf(parsed.GetValue(depth)!)
-                        .Then(bits => SampleRate.Of(parsed.GetValue(rate))
-                            .Then(hertz => WaveFile.Write(path, new PluckedGuitar(), play, bits, hertz))))
-                : new Fault("no file was named: add one, such as chord.wav");
-            return written.TryGet(out _, out Fault? fault) ? ExitCode.Good : around.Refuse(fault);
+                        .Then(bits => SampleRate.Of(parsed.GetValue(rate)).Select(hertz => (path, play, bits, hertz)))));
+            if (!asked.TryGet(out var write, out Fault? fault))
+            {
+                return around.Refuse(fault);
+            }
+
+            return WaveFile.Write(write.Path, new PluckedGuitar(), write.Play, write.Depth, write.Rate).TryGet(out _, out fault) ? ExitCode.Good : around.Fail(fault);
         });
         return command;
     }
+
+    private static Result<string> PathOf(string? path) => path switch
+    {
+        null or "" => new Fault("no file was named: add one, such as chord.wav"),
+        _ when path.StartsWith("/dev/", StringComparison.Ordinal) || path.EndsWith(".wav", StringComparison.OrdinalIgnoreCase) => path,
+        _ => new Fault($"a WAV file ends in .wav, found '{path}'"),
+    };
 
     private static Result<WaveDepth> DepthOf(string text) => text switch
     {

@@ -50,6 +50,13 @@ internal static class SharedOptions
         return ExitCode.BadInput;
     }
 
+    /// <summary>Says on one line what went wrong outside the input.</summary>
+    public static int Fail(this Surroundings around, Fault fault)
+    {
+        around.Error.WriteLine($"clampwise: {fault}");
+        return ExitCode.Trouble;
+    }
+
     /// <summary>Says on one line what could not be read, and in which part of the input.</summary>
     public static int Refuse(this Surroundings around, string part, Fault fault) => around.Refuse(new Fault($"{part}: {fault}"));
 }

@@ -34,6 +34,11 @@ internal sealed class Stroke
     /// <summary>The performance that the options ask for.</summary>
     public Result<Performance> Of(Voicing voicing, ParseResult parsed)
     {
+        if (voicing.Pitches.IsEmpty)
+        {
+            return new Fault("every string is muted: there is nothing to hear");
+        }
+
         double slower = parsed.GetValue(_slower);
         if (slower is not (>= 1 and <= 8))
         {

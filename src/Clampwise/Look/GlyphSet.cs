@@ -18,6 +18,7 @@ namespace Clampwise.Look;
 /// <param name="Rule">A ruled line.</param>
 /// <param name="Full">The filled part of a bar.</param>
 /// <param name="Blank">The open part of a bar.</param>
+/// <param name="More">Stands for what was cut off.</param>
 internal sealed record GlyphSet(
     char Free,
     char Held,
@@ -35,15 +36,16 @@ internal sealed record GlyphSet(
     char Differs,
     char Rule,
     char Full,
-    char Blank)
+    char Blank,
+    char More)
 {
     private static readonly string[] s_localeVariables = ["LC_ALL", "LC_CTYPE", "LANG"];
 
     /// <summary>For terminals that speak UTF-8.</summary>
-    public static GlyphSet Unicode { get; } = new('○', '◆', '×', '●', '║', '█', '─', '·', '┼', '│', '│', '·', '═', '◄', '─', '█', '░');
+    public static GlyphSet Unicode { get; } = new('○', '◆', '×', '●', '║', '█', '─', '·', '┼', '│', '│', '·', '═', '◄', '─', '█', '░', '…');
 
     /// <summary>For all others.</summary>
-    public static GlyphSet Ascii { get; } = new('o', 'H', 'x', '@', '|', '#', '-', '.', '+', ':', '|', '.', '=', '<', '-', '#', '.');
+    public static GlyphSet Ascii { get; } = new('o', 'H', 'x', '@', '|', '#', '-', '.', '+', ':', '|', '.', '=', '<', '-', '#', '.', '~');
 
     /// <summary>The set that the locale of the environment can show: LC_ALL, else LC_CTYPE, else LANG (POSIX), must name UTF-8.</summary>
     public static GlyphSet For(Func<string, string?> variable)

@@ -34,6 +34,25 @@ internal sealed class Line
     /// <summary>The line filled with spaces to a width.</summary>
     public Line PadTo(int width) => Width >= width ? this : And(new string(' ', width - Width));
 
+    /// <summary>The line cut to a width, with a sign at its end if something was cut off.</summary>
+    public Line Cut(int width, char more)
+    {
+        if (Width <= width)
+        {
+            return this;
+        }
+
+        var kept = new List<Run>();
+        int left = width - 1;
+        foreach (Run run in Runs)
+        {
+            kept.Add(run with { Text = run.Text[..Math.Min(run.Text.Length, Math.Max(0, left))] });
+            left -= run.Text.Length;
+        }
+
+        return new Line([.. kept, new Run($"{more}", Tone.Quiet)]);
+    }
+
     /// <summary>The line moved right.</summary>
     public Line Indent(int columns) => columns <= 0 ? this : new(Runs.Insert(0, new Run(new string(' ', columns), Tone.Plain)));
 

@@ -1,8 +1,6 @@
 using Clampwise.Practice;
 using Clampwise.Screens;
 using Clampwise.Screens.Session;
-using Clampwise.Sound;
-using Step = Clampwise.Practice.Session;
 
 namespace Clampwise.Plain;
 
@@ -10,72 +8,97 @@ namespace Clampwise.Plain;
 /// A session line by line on plain input and output: for screen readers, pipes and terminals that can't be drawn on. Every drawing
 /// is said in words, and nothing hangs on colour or place.
 /// </summary>
-internal sealed class PlainSession
+internal sealed class PlainSession : ISessionView
 {
     private readonly Desk _desk;
     private readonly TextReader _in;
     private readonly TextWriter _out;
-    private readonly SessionVoice _voice;
-    private SessionState _state;
+    private readonly SessionRun _run;
     private Verdict? _verdict;
     private bool _isOver;
 
     public PlainSession(Desk desk, SessionState session, TextReader input, TextWriter output)
     {
-        (_desk, _state, _in, _out) = (desk, session, input, output);
-        _voice = new SessionVoice(desk);
+        (_desk, _in, _out) = (desk, input, output);
+        _run = new SessionRun(desk, session, this);
     }
 
     /// <summary>Runs until the session is over or the input ends.</summary>
-    public void Run()
+    /// <returns>False if an answer could not be kept.</returns>
+    public bool Run()
     {
-        Happen(new SessionEvent.Begun(_desk.Stamp()));
+        _run.Begin();
         while (!_isOver)
         {
             if (_in.ReadLine() is not { } line)
             {
-                Happen(new SessionEvent.CutShort(_desk.Stamp()));
+                _run.Happen(new SessionEvent.CutShort(_desk.Stamp()));
                 break;
             }
 
             Take(line.Trim());
         }
 
-        _desk.Sound.Stop();
-        _desk.Learn(_state.Memory);
+        _run.Leave();
+        return !_run.HasLost;
+    }
+
+    public void ShowQuestion(Question question)
+    {
+        _out.WriteLine();
+        _out.WriteLine($"{SessionText.Progress(_run.State, _desk.Now)}.");
+        SayAll(PlainText.Question(question));
+    }
+
+    public void ShowHint(Hint hint) => _out.WriteLine($"Hint: {hint.Words}");
+
+    public void ShowVerdict(Verdict verdict, Grade grade)
+    {
+        _verdict = verdict;
+        SayAll(PlainText.Verdict(verdict, grade, _run.State.Open!.Question));
+    }
+
+    public void ShowGrade(Grade grade) => _out.WriteLine($"Grade: {grade.ToString().ToLowerInvariant()}");
+
+    public void Say(string words) => _out.WriteLine(words);
+
+    public void Finish(SessionSummary summary)
+    {
+        _isOver = true;
+        SayAll(PlainText.Summary(summary));
     }
 
     private void Take(string line)
     {
-        if (line.Length == 0 && _state.Phase != SessionPhase.Judged)
+        if (line.Length == 0 && _run.State.Phase != SessionPhase.Judged)
         {
             return;
         }
 
-        SessionEvent? happened = _state.Phase == SessionPhase.Judged ? Judged(line) : Asking(line);
+        SessionEvent? happened = _run.State.Phase == SessionPhase.Judged ? Judged(line) : Asking(line);
         if (happened is not null)
         {
-            Happen(happened);
+            _run.Happen(happened);
         }
     }
 
     private SessionEvent? Asking(string line)
     {
-        Question question = _state.Open!.Question;
+        Question question = _run.State.Open!.Question;
         switch (line.ToLowerInvariant())
         {
             case "hint":
                 return new SessionEvent.HintAsked(_desk.Stamp());
             case "again":
-                return Repeat(_voice.Again(question, 1));
+                return Heard(_run.PlayAgain(1));
             case "slower":
-                return Repeat(_voice.Again(question, 2));
+                return Heard(_run.PlayAgain(2));
             case "strings":
-                return Repeat(_voice.StringByString(question));
+                return Heard(_run.PlayStrings());
             case "open":
-                return Repeat(_voice.Reference(question));
+                return Heard(_run.PlayReference());
             case "question":
-                Say(PlainText.Question(question));
+                SayAll(PlainText.Question(question));
                 return null;
             case "skip":
                 return new SessionEvent.Skipped(_desk.Stamp(), SkipReason.NotNow);
@@ -84,7 +107,7 @@ internal sealed class PlainSession
             case "end":
                 return new SessionEvent.CutShort(_desk.Stamp());
             case "help":
-                Say(PlainText.Help);
+                SayAll(PlainText.Help);
                 return null;
         }
 
@@ -108,10 +131,10 @@ internal sealed class PlainSession
             case "end":
                 return new SessionEvent.CutShort(_desk.Stamp());
             case "again":
-                _desk.Sound.Play(_voice.Verdict(_verdict!));
+                _run.PlayVerdict(_verdict!);
                 return null;
             case "differs":
-                _desk.Sound.Play(_voice.Difference(_verdict!));
+                _run.PlayDifference(_verdict!);
                 return null;
         }
 
@@ -124,77 +147,18 @@ internal sealed class PlainSession
         return null;
     }
 
-    private SessionEvent.SoundRepeated? Repeat(Performance? performance)
+    // The run has told the session of the sound already.
+    private SessionEvent? Heard(bool isHeard)
     {
-        if (performance is null)
+        if (!isHeard)
         {
             _out.WriteLine("There is nothing to hear in this question.");
-            return null;
         }
 
-        _desk.Sound.Play(performance);
-        return new SessionEvent.SoundRepeated(_desk.Stamp(), performance.End);
+        return null;
     }
 
-    private void Happen(SessionEvent happened)
-    {
-        SessionStep step = Step.Step(_state, happened, _desk.World);
-        _state = step.State;
-        foreach (SessionEffect effect in step.Effects)
-        {
-            CarryOut(effect);
-        }
-    }
-
-    private void CarryOut(SessionEffect effect)
-    {
-        switch (effect)
-        {
-            case SessionEffect.Show show:
-                Show(show.Question);
-                break;
-            case SessionEffect.ShowHint shown:
-                _out.WriteLine($"Hint: {shown.Hint.Words}");
-                break;
-            case SessionEffect.Store store when _desk.Log.Append(store.Entry) is { } fault:
-                _out.WriteLine(fault.ToString());
-                break;
-            case SessionEffect.ShowVerdict shown:
-                _verdict = shown.Verdict;
-                Say(PlainText.Verdict(shown.Verdict, shown.Grade, _state.Open!.Question));
-                _desk.Sound.Play(_voice.Verdict(shown.Verdict));
-                break;
-            case SessionEffect.ShowGrade shown:
-                _out.WriteLine($"Grade: {shown.Grade.ToString().ToLowerInvariant()}");
-                break;
-            case SessionEffect.Refuse refused:
-                _out.WriteLine(refused.Fault.ToString());
-                break;
-            case SessionEffect.Notice notice:
-                _out.WriteLine(notice.Words);
-                break;
-            case SessionEffect.Finish finish:
-                _isOver = true;
-                Say(PlainText.Summary(finish.Summary));
-                break;
-        }
-    }
-
-    private void Show(Question question)
-    {
-        _out.WriteLine();
-        _out.WriteLine($"{SessionText.Progress(_state, _desk.Now)}.");
-        Say(PlainText.Question(question));
-        Performance? sound = _voice.Question(question);
-        if (sound is not null)
-        {
-            _desk.Sound.Play(sound);
-        }
-
-        Happen(new SessionEvent.QuestionShown(_desk.Stamp(), sound?.End ?? TimeSpan.Zero));
-    }
-
-    private void Say(IEnumerable<string> lines)
+    private void SayAll(IEnumerable<string> lines)
     {
         foreach (string line in lines)
         {

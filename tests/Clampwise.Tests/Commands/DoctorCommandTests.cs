@@ -39,7 +39,7 @@ public class DoctorCommandTests
         CommandRun run = Examine(folder, around => around with
         {
             Size = () => (50, 15),
-            OpenSound = (_, _) => new SilentOut("no sound, so no ear questions: there is no device", new PluckedGuitar()),
+            OpenSound = (_, _) => new SilentOut("no sound: there is no device", new PluckedGuitar()),
         });
         Assert.Equal(1, run.ExitCode);
         string[] wrong = [.. run.Lines.Where(line => line.StartsWith("wrong ", StringComparison.Ordinal))];

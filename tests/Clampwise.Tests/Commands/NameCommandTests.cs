@@ -49,6 +49,26 @@ public class NameCommandTests
         Assert.Single(run.Error.Split('\n', StringSplitOptions.RemoveEmptyEntries));
     }
 
+    [Theory]
+    [InlineData("clampwise: there is no option --jsn here (see clampwise name --help)", "name", "2-4@2", "x04600", "--jsn")]
+    [InlineData("clampwise: --minutes: expected 1 to 120, found 0 (see clampwise --help)", "--minutes", "0")]
+    [InlineData("clampwise: --minutes: expected a number, found 'abc' (see clampwise --help)", "--minutes", "abc")]
+    [InlineData("clampwise: every string is muted: there is nothing to hear", "render", "2-4@2", "xxxxxx", "silence.wav")]
+    [InlineData("clampwise: a WAV file ends in .wav, found 'a.mp3'", "render", "2-4@2", "x04600", "a.mp3")]
+    [InlineData("clampwise: --depth: expected 16, 24 or float, found '8'", "render", "2-4@2", "x04600", "a.wav", "--depth", "8")]
+    [InlineData("clampwise: --string: there is no string 7: strings are numbered 1, the highest, to 6", "play", "2-4@2", "x04600", "--string", "7")]
+    [InlineData("clampwise: --stroke: expected one of down, up, block, arpeggio, found 'sideways'", "play", "2-4@2", "x04600", "--stroke", "sideways")]
+    public void Options_are_checked(string words, params string[] args)
+    {
+        CommandRun run = CommandRun.Of(args);
+        Assert.Equal(2, run.ExitCode);
+        Assert.Equal(words, run.Error.TrimEnd());
+    }
+
+    [Fact]
+    public void A_file_that_cannot_be_written_is_trouble_outside_the_input() =>
+        Assert.Equal(1, CommandRun.Of("render", "2-4@2", "x04600", "/nowhere/chord.wav").ExitCode);
+
     [Fact]
     public void A_finger_behind_the_clamp_is_allowed_when_asked_for() =>
         Assert.Equal(0, CommandRun.Of("name", "2-4@2", "1x0000", "--behind").ExitCode);

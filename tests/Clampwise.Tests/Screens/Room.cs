@@ -27,7 +27,7 @@ internal sealed class Room : IDisposable
         int ids = 0;
         Desk = new Desk(
             drills ?? DrillLibrary.Shipped.Drills, Log, MemoryState.Empty(FsrsSettings.Usual), Sound, settings, Time,
-            () => new Guid(++ids, 0, 0, new byte[8]), () => 7);
+            () => new Guid(++ids, 0, 0, new byte[8]), () => 7 + (0 * ++Seeds));
         if (settingsFile is not null)
         {
             File.WriteAllText(Path.Combine(_folder, "settings.toml"), settingsFile);
@@ -47,7 +47,7 @@ internal sealed class Room : IDisposable
             Remembered.Add(memory);
             return MemoryState.Rebuild(Log.ReadAll(), memory);
         });
-        Shell.Open(new TodayPage(Shell, Desk, Settings, inForce.Settle, []));
+        Shell.Open(new TodayPage(Shell, Desk, Settings, inForce.Settle, () => []));
     }
 
     /// <summary>The settings, with a file in a folder of this room's own.</summary>
@@ -58,6 +58,9 @@ internal sealed class Room : IDisposable
 
     /// <summary>Settings by which the log was worked out anew.</summary>
     public List<FsrsSettings> Remembered { get; } = [];
+
+    /// <summary>How often chance was asked for a seed.</summary>
+    public int Seeds { get; private set; }
 
     public FakeTimeProvider Time { get; } = new();
 

@@ -25,7 +25,7 @@ internal sealed class ExplorerPage(Shell shell, Desk desk, Setup setup) : Page
     [
         "Walk on the fretboard and read both names of what you hold: the shape name, counted from the home clamp, and the sounding name at concert pitch.",
         $"Keys: {HandOnFretboard.KeyWords}.",
-        "r strums what you hold, g plays it string by string, s plays the string under the cursor. f finds voicings by name and puts one under your hand; c changes the clamps; t tunes up in this setup. + puts the full capo one fret up, with the rig and your hand, - one fret down: shape names stay, sounding names move. k keeps the voicing in a drill of your own.",
+        "r strums what you hold, g plays it string by string, s plays the string under the cursor. f finds voicings by name and puts one under your hand; c changes the clamps; t tunes up in this setup. + puts the full capo one fret up, with the clamps and your hand, - one fret down: shape names stay, sounding names move. k keeps the voicing in a drill of your own.",
     ];
 
     public override IReadOnlyList<Line> Draw(int width, int height)

@@ -39,7 +39,7 @@ internal sealed class SetupPage : Page
     public override IReadOnlyList<string> Help { get; } =
     [
         "A setup is a tuning and its clamps: standard + 2-4@2 holds strings 2 to 4 at fret 2. Strings are counted from the highest, 1; a set is 2-4, 1,3,5 or full. The last partial clamp is home, the one that shapes are counted from, unless another is marked with *.",
-        "Up and Down go through common setups; or write your own, and read beneath what its open strings ring, what they spell and which tuning they resemble. F2 and F3 move a full capo beneath the whole rig, F4 turns the clamps round to the other side strings.",
+        "Up and Down go through common setups; or write your own, and read beneath what its open strings ring, what they spell and which tuning they resemble. F2 and F3 move a full capo beneath all of it, F4 turns the clamps round to the other side strings.",
     ];
 
     public override IReadOnlyList<Line> Draw(int width, int height)

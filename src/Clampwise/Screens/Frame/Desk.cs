@@ -84,8 +84,12 @@ internal sealed class Desk
     /// <summary>What a session is planned from now.</summary>
     public PlanRequest Request() => new(Repertoire, Remembered, Today, _newSeed()) { Length = Settings.SessionLength, CanListen = Sound.IsAudible };
 
-    /// <summary>A planned session, ready to begin.</summary>
-    public SessionState Start(SessionPlan plan) => SessionState.Of(plan, new SessionId(_newId()), Remembered, _newSeed(), Sound.IsAudible);
+    /// <summary>A planned session, ready to begin. One that was put down before is ended: its answers are kept.</summary>
+    public SessionState Start(SessionPlan plan)
+    {
+        EndResting();
+        return SessionState.Of(plan, new SessionId(_newId()), Remembered, _newSeed(), Sound.IsAudible);
+    }
 
     /// <summary>Takes over what a session has learned of the player.</summary>
     public void Learn(MemoryState memory)
@@ -117,7 +121,10 @@ internal sealed class Desk
         return $"Kept in the drill '{drill.Id}': {drill.Voicings.Length} voicings.";
     }
 
-    /// <summary>Keeps the session that was put down for the next start, or forgets the one that was kept.</summary>
+    /// <summary>
+    /// Keeps the session that was put down for the next start. One with no time or no question left is ended instead, so that its
+    /// length stands in the log.
+    /// </summary>
     public void Close()
     {
         if (Folder is not { } folder)
@@ -125,25 +132,41 @@ internal sealed class Desk
             return;
         }
 
-        if (Resting is { } session)
+        if (Resting is { } session && HasMore(session))
         {
             SessionFile.Save(folder, SessionSnapshot.Of(session, Now, Settings.Calendar));
+            return;
         }
-        else
-        {
-            SessionFile.Forget(folder);
-        }
+
+        SessionFile.Forget(folder);
+        EndResting();
     }
 
-    /// <summary>Brings back the session that was kept, if it is of today: on another day a new plan serves better.</summary>
+    /// <summary>Brings back the session that was kept, if it is of today and has something left: else a new plan serves better.</summary>
     public void TakeUpKept()
     {
         if (Folder is { } folder && SessionFile.Load(folder) is { } kept && kept.Day == Today)
         {
-            Resting = kept.Restore(_everything, Remembered, LogReading.Attempts(Log.ReadAll()), Sound.IsAudible);
-            SessionFile.Forget(folder);
+            SessionState session = kept.Restore(_everything, Remembered, LogReading.Attempts(Log.ReadAll()), Sound.IsAudible);
+            Resting = HasMore(session) ? session : null;
         }
     }
+
+    private void EndResting()
+    {
+        if (Resting is { } over)
+        {
+            foreach (SessionEffect.Store store in Practice.Session.Step(over, new SessionEvent.CutShort(Stamp()), World).Effects.OfType<SessionEffect.Store>())
+            {
+                Log.Append(store.Entry);
+            }
+        }
+
+        Resting = null;
+    }
+
+    private bool HasMore(SessionState session) =>
+        !(session.LeftAt(Now) <= TimeSpan.Zero) && (session.Phase == SessionPhase.Asking || session.Queue.Length + session.Close.Length > 0);
 }
 
 /// <summary>What the player has set.</summary>

@@ -35,7 +35,12 @@ internal abstract class Page
     /// <summary>Time went by. True if the page looks different now.</summary>
     public virtual bool Tick() => false;
 
-    /// <summary>The terminal window lost or regained the player's attention.</summary>
+    /// <summary>The page has come to the front for the first time.</summary>
+    public virtual void Enter()
+    {
+    }
+
+    /// <summary>Another page lies in front of this one, or no longer does.</summary>
     public virtual void Attend(bool isAttending)
     {
     }

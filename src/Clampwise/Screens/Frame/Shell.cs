@@ -50,7 +50,13 @@ internal sealed class Shell : Runnable
     /// <summary>Puts a page in front.</summary>
     public void Open(Page page)
     {
+        if (_pages.TryPeek(out Page? beneath))
+        {
+            beneath.Attend(false);
+        }
+
         _pages.Push(page);
+        page.Enter();
         _canvas.SetNeedsDraw();
     }
 
@@ -64,6 +70,7 @@ internal sealed class Shell : Runnable
             return;
         }
 
+        Front.Attend(true);
         _canvas.SetNeedsDraw();
     }
 
@@ -71,7 +78,9 @@ internal sealed class Shell : Runnable
     public void Replace(Page page)
     {
         _pages.Pop().Leave();
-        Open(page);
+        _pages.Push(page);
+        page.Enter();
+        _canvas.SetNeedsDraw();
     }
 
     /// <summary>Lets every page go, so that nothing plays on and every session is put down.</summary>
@@ -162,11 +171,16 @@ internal sealed class Shell : Runnable
         int margin = (width - column) / 2;
         int rows = height - 3;
         var lines = new List<Line> { TitleLine(column), Line.Of(new string(_glyphs.Rule, column), Tone.Quiet) };
-        lines.AddRange(Front.Draw(column - (2 * SideMargin), rows).Take(rows).Select(line => line.Indent(SideMargin)));
+        lines.AddRange(Front.Draw(column - (2 * SideMargin), rows).Take(rows).Select(line => line.Cut(column - (2 * SideMargin), _glyphs.More).Indent(SideMargin)));
         lines.AddRange(Enumerable.Repeat(Line.Empty, height - 1 - lines.Count));
         lines.Add(KeyLine(column));
         return [.. lines.Select(line => line.Indent(margin))];
     }
+
+    // Keys that must be seen however narrow the screen is: back, pause and help.
+    private static bool IsWayOut((string Key, string Does) key) => key.Key is "Esc" or "?" or "F1";
+
+    private static Line KeyWords((string Key, string Does) key) => Line.Of(key.Key, Tone.Key).And($" {key.Does}  ", Tone.Quiet);
 
     private Line TitleLine(int width)
     {
@@ -177,18 +191,18 @@ internal sealed class Shell : Runnable
 
     private Line KeyLine(int width)
     {
+        Line[] ways = [.. Front.Keys.Where(IsWayOut).Select(KeyWords)];
         Line line = Line.Of(" ");
-        foreach ((string key, string does) in Front.Keys)
+        foreach (Line next in Front.Keys.Where(key => !IsWayOut(key)).Select(KeyWords))
         {
-            Line next = line.And(key, Tone.Key).And($" {does}  ", Tone.Quiet);
-            if (next.Width - 2 > width)
+            if (line.Width + next.Width + ways.Sum(way => way.Width) - 2 > width)
             {
                 break;
             }
 
-            line = next;
+            line = line.And(next);
         }
 
-        return line;
+        return ways.Aggregate(line, (whole, way) => whole.And(way));
     }
 }

@@ -7,6 +7,7 @@ namespace Clampwise.Screens.Session;
 /// <summary>A shape placed on the fretboard with the cursor keys.</summary>
 internal sealed class PlacePad(Question question) : AnswerPad
 {
+    private bool _isTouched;
     private HandOnFretboard _hand = HandOnFretboard.Start(question.Setup);
 
     public override FretboardPicture Picture => new(question.Setup, _hand.Fretting) { Cursor = (_hand.Number, _hand.Fret) };
@@ -21,10 +22,12 @@ internal sealed class PlacePad(Question question) : AnswerPad
     {
         if (key == Key.Enter)
         {
-            return PadStep.With(new Answer.Placed(_hand.Fretting));
+            // An untouched board is no answer: Enter is pressed too often to go on.
+            return !_isTouched ? PadStep.Used : PadStep.With(new Answer.Placed(_hand.Fretting));
         }
 
         HandOnFretboard? next = _hand.Press(key);
+        _isTouched |= next is not null;
         _hand = next ?? _hand;
         return new PadStep(next is not null);
     }

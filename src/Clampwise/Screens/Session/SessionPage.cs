@@ -1,8 +1,6 @@
 using Clampwise.Look;
 using Clampwise.Practice;
-using Clampwise.Sound;
 using Terminal.Gui.Input;
-using Step = Clampwise.Practice.Session;
 
 namespace Clampwise.Screens.Session;
 
@@ -10,12 +8,11 @@ namespace Clampwise.Screens.Session;
 /// A session on the screen: shows what the session asks for, turns keys into its events, and carries out its effects in their order,
 /// so that an answer is on the disk before its verdict shows.
 /// </summary>
-internal sealed class SessionPage : Page
+internal sealed class SessionPage : Page, ISessionView
 {
     private readonly Shell _shell;
     private readonly Desk _desk;
-    private readonly SessionVoice _voice;
-    private SessionState _state;
+    private readonly SessionRun _run;
     private AnswerPad? _pad;
     private VerdictView? _verdict;
     private Moment? _firstKey;
@@ -23,48 +20,39 @@ internal sealed class SessionPage : Page
     private bool _isSkipping;
     private int _shownSeconds;
 
-    /// <summary>Begins a session, or takes one up again.</summary>
+    /// <summary>A session to begin, or to take up again.</summary>
     public SessionPage(Shell shell, Desk desk, SessionState session)
     {
         _shell = shell;
         _desk = desk;
-        _state = session;
-        _voice = new SessionVoice(desk);
-        _desk.Sound.Changed += OnSoundChanged;
-        _desk.Rest(null);
-        if (session.Phase == SessionPhase.Ready)
-        {
-            Happen(new SessionEvent.Begun(_desk.Stamp()));
-        }
-        else
-        {
-            Restore(session);
-            Happen(new SessionEvent.TakenUp(_desk.Stamp()));
-        }
+        _run = new SessionRun(desk, session, this);
+        Restore(session);
     }
 
-    public override string Title => SessionText.Title(_state.Kind);
+    private SessionState State => _run.State;
 
-    public override string Corner => SessionText.Progress(_state, _desk.Now);
+    public override string Title => SessionText.Title(State.Kind);
 
-    public override bool IsTyping => _pad is { IsTyping: true } && _state.Phase == SessionPhase.Asking && !_state.IsPaused && !_isSkipping;
+    public override string Corner => SessionText.Progress(State, _desk.Now);
+
+    public override bool IsTyping => _pad is { IsTyping: true } && State.Phase == SessionPhase.Asking && !State.IsPaused && !_isSkipping;
 
     public override IReadOnlyList<string> Help { get; } = SessionText.Help;
 
-    public override IReadOnlyList<(string Key, string Does)> Keys => _state switch
+    public override IReadOnlyList<(string Key, string Does)> Keys => State switch
     {
         { IsPaused: true } => SessionText.PausedKeys,
         { Phase: SessionPhase.Judged } => _verdict!.Keys,
         _ when _isSkipping => SessionText.SkipKeys,
         _ when IsTyping => [.. _pad!.Keys, .. SessionText.TypingKeys],
-        _ => [.. _pad?.Keys ?? [], .. SessionText.AskingKeys(_state.Open?.Question)],
+        _ => [.. _pad?.Keys ?? [], .. SessionText.AskingKeys(State.Open?.Question)],
     };
 
     public override IReadOnlyList<Line> Draw(int width, int height)
     {
-        if (_state.IsPaused || _state.Open is not { } open)
+        if (State.IsPaused || State.Open is not { } open)
         {
-            return SessionText.Paused(_state, _desk.Now);
+            return SessionText.Paused(State, _desk.Now);
         }
 
         List<Line> lines = [.. SessionText.Head(open, width)];
@@ -86,7 +74,7 @@ internal sealed class SessionPage : Page
     public override bool Press(Key key)
     {
         _notice = null;
-        if (_state.IsPaused)
+        if (State.IsPaused)
         {
             return PressPaused(key);
         }
@@ -96,15 +84,22 @@ internal sealed class SessionPage : Page
             return PressSkip(key);
         }
 
-        return _state.Phase == SessionPhase.Judged ? PressJudged(key) : PressAsking(key);
+        return State.Phase == SessionPhase.Judged ? PressJudged(key) : PressAsking(key);
     }
 
     public override bool Tick()
     {
-        int seconds = (int)_state.Clock.At(_desk.Now).TotalSeconds;
+        int seconds = (int)State.Clock.At(_desk.Now).TotalSeconds;
         bool isNew = seconds != _shownSeconds;
         _shownSeconds = seconds;
         return isNew;
+    }
+
+    public override void Enter()
+    {
+        _desk.Sound.Changed += OnSoundChanged;
+        _desk.Rest(null);
+        _run.Begin();
     }
 
     public override void Attend(bool isAttending) =>
@@ -113,13 +108,28 @@ internal sealed class SessionPage : Page
     public override void Leave()
     {
         _desk.Sound.Changed -= OnSoundChanged;
-        _desk.Sound.Stop();
-        _desk.Learn(_state.Memory);
-        if (_state.Phase != SessionPhase.Finished)
-        {
-            _desk.Rest(Step.Step(_state, new SessionEvent.Paused(_desk.Stamp()), _desk.World).State);
-        }
+        _run.Leave();
     }
+
+    public void ShowQuestion(Question question)
+    {
+        _pad = AnswerPad.For(question);
+        _verdict = null;
+        _firstKey = null;
+    }
+
+    // Hints stand in the state of the open question; Draw shows them from there.
+    public void ShowHint(Hint hint)
+    {
+    }
+
+    public void ShowVerdict(Verdict verdict, Grade grade) => _verdict = new VerdictView(verdict, grade, State.Open!.Question, _desk);
+
+    public void ShowGrade(Grade grade) => _verdict = _verdict!.With(grade);
+
+    public void Say(string words) => _notice = words;
+
+    public void Finish(SessionSummary summary) => _shell.Replace(new SummaryPage(_shell, _desk, summary));
 
     private bool PressAsking(Key key)
     {
@@ -141,10 +151,10 @@ internal sealed class SessionPage : Page
             SessionKey.Hint => Happen(new SessionEvent.HintAsked(_desk.Stamp())),
             SessionKey.DoNotKnow => Answer(new Answer.NotKnown()),
             SessionKey.Skip => _isSkipping = true,
-            SessionKey.Replay => PlayAgain(_voice.Again(_state.Open!.Question, 1)),
-            SessionKey.Slower => PlayAgain(_voice.Again(_state.Open!.Question, 2)),
-            SessionKey.StringByString => PlayAgain(_voice.StringByString(_state.Open!.Question)),
-            SessionKey.Reference => PlayAgain(_voice.Reference(_state.Open!.Question)),
+            SessionKey.Replay => _run.PlayAgain(1),
+            SessionKey.Slower => _run.PlayAgain(2),
+            SessionKey.StringByString => _run.PlayStrings(),
+            SessionKey.Reference => _run.PlayReference(),
             _ => false,
         };
     }
@@ -170,8 +180,8 @@ internal sealed class SessionPage : Page
         return key.AsRune.Value switch
         {
             'u' or 'U' => Happen(new SessionEvent.AnswerUndone(_desk.Stamp())),
-            'r' or 'R' => Play(_voice.Verdict(_verdict!.Verdict)),
-            'd' or 'D' => Play(_voice.Difference(_verdict!.Verdict)),
+            'r' or 'R' => Play(_run.PlayVerdict),
+            'd' or 'D' => Play(_run.PlayDifference),
             'y' or 'Y' => _verdict!.Turn(),
             _ => false,
         };
@@ -211,20 +221,9 @@ internal sealed class SessionPage : Page
         return Happen(new SessionEvent.Answered(_desk.Stamp(), answer, entry));
     }
 
-    private bool PlayAgain(Performance? performance)
+    private bool Play(Action<Verdict> how)
     {
-        if (performance is null)
-        {
-            return false;
-        }
-
-        Play(performance);
-        return Happen(new SessionEvent.SoundRepeated(_desk.Stamp(), performance.End));
-    }
-
-    private bool Play(Performance performance)
-    {
-        _desk.Sound.Play(performance);
+        how(_verdict!.Verdict);
         return true;
     }
 
@@ -233,60 +232,8 @@ internal sealed class SessionPage : Page
 
     private bool Happen(SessionEvent happened)
     {
-        SessionStep step = Step.Step(_state, happened, _desk.World);
-        _state = step.State;
-        foreach (SessionEffect effect in step.Effects)
-        {
-            CarryOut(effect);
-        }
-
+        _run.Happen(happened);
         return true;
-    }
-
-    private void CarryOut(SessionEffect effect)
-    {
-        switch (effect)
-        {
-            case SessionEffect.Show show:
-                ShowQuestion(show.Question);
-                break;
-            case SessionEffect.ShowHint { Hint.IsArpeggio: true }:
-                PlayAgain(_voice.StringByString(_state.Open!.Question));
-                break;
-            case SessionEffect.Store store:
-                _notice = _desk.Log.Append(store.Entry)?.ToString() ?? _notice;
-                break;
-            case SessionEffect.ShowVerdict shown:
-                _verdict = new VerdictView(shown.Verdict, shown.Grade, _state.Open!.Question, _desk);
-                Play(_voice.Verdict(shown.Verdict));
-                break;
-            case SessionEffect.ShowGrade shown:
-                _verdict = _verdict!.With(shown.Grade);
-                break;
-            case SessionEffect.Refuse refused:
-                _notice = refused.Fault.Message;
-                break;
-            case SessionEffect.Notice notice:
-                _notice = notice.Words;
-                break;
-            case SessionEffect.Finish finish:
-                _shell.Replace(new SummaryPage(_shell, _desk, finish.Summary));
-                break;
-        }
-    }
-
-    private void ShowQuestion(Question question)
-    {
-        _pad = AnswerPad.For(question);
-        _verdict = null;
-        _firstKey = null;
-        Performance? sound = _voice.Question(question);
-        if (sound is not null)
-        {
-            Play(sound);
-        }
-
-        Happen(new SessionEvent.QuestionShown(_desk.Stamp(), sound?.End ?? TimeSpan.Zero));
     }
 
     private void Restore(SessionState session)

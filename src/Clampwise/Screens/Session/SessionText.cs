@@ -12,7 +12,7 @@ internal static class SessionText
     public static IReadOnlyList<(string Key, string Does)> SkipKeys { get; } = [("1-5", "reason"), ("Esc", "keep the question")];
 
     public static IReadOnlyList<(string Key, string Does)> TypingKeys { get; } =
-        [("F6", "hint"), ("F7", "don't know"), ("F2", "again"), ("F8", "skip"), ("Esc", "pause")];
+        [("F6", "hint"), ("F7", "don't know"), ("F2", "again"), ("F8", "skip"), ("Esc", "pause"), ("F1", "help")];
 
     public static IReadOnlyList<(SkipReason Reason, string Words)> Reasons { get; } =
     [
@@ -91,7 +91,7 @@ internal static class SessionText
         yield return ("h", "hint");
         yield return ("k", "don't know");
         yield return ("n", "skip");
-        yield return ("p", "pause");
+        yield return ("Esc", "pause");
         yield return ("?", "help");
     }
 

@@ -39,11 +39,6 @@ internal sealed class VerdictView(Verdict verdict, Grade grade, Question questio
             lines.AddRange(Line.Wrap(remark, width));
         }
 
-        if (!verdict.IsCorrect && HasOther)
-        {
-            lines.AddRange(Line.Wrap(StringChanges.InWords(verdict.Right, verdict.Answered!), width, Tone.Quiet));
-        }
-
         if (question.Item.Subject.Note is { } note && lines.Count < height)
         {
             lines.AddRange(Line.Wrap(note, width, Tone.Quiet));
@@ -58,7 +53,7 @@ internal sealed class VerdictView(Verdict verdict, Grade grade, Question questio
             ? Line.Of(verdict.IsPartly ? "Right in part. " : "Right. ", Tone.Right)
             : Line.Of(verdict.DidNotKnow ? "Now you know: " : "Not this time: ", Tone.Wrong).And($"it is {verdict.Expected}. ", Tone.Strong);
         bool saysGiven = !verdict.DidNotKnow && verdict.Given.Length > 0 && (!verdict.IsCorrect || verdict.Given != verdict.Expected);
-        return (saysGiven ? head.And($"You said {verdict.Given}. ") : head).And($"Grade: {Words(grade)}", Tone.Quiet);
+        return (saysGiven ? head.And($"{(question.Form == AnswerForm.Place ? "You placed" : "You said")} {verdict.Given}. ") : head).And($"Grade: {Words(grade)}", Tone.Quiet);
     }
 
     private static string Words(Grade grade) => grade.ToString().ToLowerInvariant();

@@ -39,7 +39,7 @@ internal sealed class ProgressPage : Page
 
         Line[] lines =
         [
-            Line.Of($"{_report.Days.Length} days, {_report.Practised.TotalMinutes:0} minutes, {_report.Asked} asked, {_report.Right} right", Tone.Strong),
+            Line.Of($"{Fretboard.Spoken.Count(_report.Days.Length, "day")}, {_report.Practised.TotalMinutes:0} minutes, {_report.Asked} asked, {_report.Right} right", Tone.Strong),
             Line.Empty,
             Line.Of("week of     days  min  asked  recalled", Tone.Quiet),
             .. _report.Weeks.TakeLast(WeeksShown).Select(WeekLine),
@@ -79,12 +79,12 @@ internal sealed class ProgressPage : Page
     private Line DueLine(DueDay day, int ahead)
     {
         int most = Math.Max(1, _report.Due.Take(DaysShown).Max(due => due.Count));
-        return Line.Of($"{(ahead == 0 ? "today" : $"in {ahead} days"),-10}  ").And(Bar((double)day.Count / most)).And($" {day.Count}");
+        return Line.Of($"{(ahead == 0 ? "today" : $"in {Fretboard.Spoken.Count(ahead, "day")}"),-13}  ").And(Bar((double)day.Count / most)).And($" {day.Count}");
     }
 
     private IEnumerable<Line> Groups(string title, IEnumerable<GroupFigures> groups) => groups
-        .Select(group => Line.Of($"{group.Name,-42}").And(Bar(group.RecallNow)).And($" {group.RecallNow * 100:0} %  {group.Items} items"))
-        .Prepend(Line.Of($"{title,-42}recall now", Tone.Quiet));
+        .Select(group => Line.Of($"{group.Name,-42}").And(Bar(group.RecallTomorrow)).And($" {group.RecallTomorrow * 100:0} %  {group.Items} items"))
+        .Prepend(Line.Of($"{title,-42}recall tomorrow", Tone.Quiet));
 
     private IEnumerable<Line> Confusions()
     {

@@ -8,8 +8,9 @@ using Terminal.Gui.Input;
 namespace Clampwise.Screens;
 
 /// <summary>The first screen: what is waiting, and one key that starts it.</summary>
-internal sealed class TodayPage(Shell shell, Desk desk, SettingsKeeper settings, Action settle, IReadOnlyList<string> notices) : Page
+internal sealed class TodayPage(Shell shell, Desk desk, SettingsKeeper settings, Action settle, Func<IReadOnlyList<string>> notices) : Page
 {
+    private SessionPlan? _plan;
     private string? _notice;
 
     public override string Title => "today";
@@ -18,8 +19,8 @@ internal sealed class TodayPage(Shell shell, Desk desk, SettingsKeeper settings,
         ? TimeZoneInfo.ConvertTime(desk.Time.GetUtcNow(), zone).ToString("dddd d MMMM", System.Globalization.CultureInfo.InvariantCulture)
         : "";
 
-    public override IReadOnlyList<(string Key, string Does)> Keys { get; } =
-        [("Enter", "start"), ("s", "settings"), ("?", "help"), ("q", "quit"), ("n", "name that voicing"), ("w", "weak shapes"), ("t", "tune up"), ("d", "drills"), ("e", "explore"), ("p", "progress")];
+    public override IReadOnlyList<(string Key, string Does)> Keys =>
+        [("Enter", desk.Resting is null ? "start" : "go on"), ("s", "settings"), ("?", "help"), ("q", "quit"), ("n", "name that voicing"), ("w", "weak shapes"), ("t", "tune up"), ("d", "drills"), ("e", "explore"), ("p", "progress")];
 
     public override IReadOnlyList<string> Help { get; } =
     [
@@ -30,7 +31,7 @@ internal sealed class TodayPage(Shell shell, Desk desk, SettingsKeeper settings,
 
     public override IReadOnlyList<Line> Draw(int width, int height)
     {
-        SessionPlan plan = DailyPlanner.Plan(desk.Request());
+        SessionPlan plan = Plan;
         Setup setup = FirstSetup(plan);
         int weak = WeakShapes.Find(desk.Repertoire.Items, desk.Remembered, desk.Today, desk.Repertoire).Length;
         List<Line> lines =
@@ -63,7 +64,7 @@ internal sealed class TodayPage(Shell shell, Desk desk, SettingsKeeper settings,
         _notice = null;
         if (key == Key.Enter || key == Key.Space)
         {
-            return Begin(desk.Resting ?? Planned(DailyPlanner.Plan(desk.Request()), "There is no drill to practise."));
+            return Begin(desk.Resting ?? Planned(Plan, "There is no drill to practise."));
         }
 
         switch (char.ToLowerInvariant((char)(key.AsRune.Value & 0xFFFF)))
@@ -77,10 +78,10 @@ internal sealed class TodayPage(Shell shell, Desk desk, SettingsKeeper settings,
                 shell.Open(new DrillsPage(shell, desk));
                 return true;
             case 'e':
-                shell.Open(new ExplorerPage(shell, desk, FirstSetup(DailyPlanner.Plan(desk.Request()))));
+                shell.Open(new ExplorerPage(shell, desk, FirstSetup(Plan)));
                 return true;
             case 't':
-                shell.Open(new TunePage(shell, desk, FirstSetup(DailyPlanner.Plan(desk.Request()))));
+                shell.Open(new TunePage(shell, desk, FirstSetup(Plan)));
                 return true;
             case 'p':
                 shell.Open(new ProgressPage(shell, desk));
@@ -96,12 +97,17 @@ internal sealed class TodayPage(Shell shell, Desk desk, SettingsKeeper settings,
         }
     }
 
+    // One plan for each visit: what is drawn is what Enter starts.
+    private SessionPlan Plan => _plan ??= DailyPlanner.Plan(desk.Request());
+
+    public override void Attend(bool isAttending) => _plan = null;
+
     private Setup FirstSetup(SessionPlan plan) =>
         (desk.Resting?.Open?.Planned ?? plan.All.FirstOrDefault())?.Item.Drill.Setup ?? desk.Drills[0].Setup;
 
     private IEnumerable<Line> Notices(int width)
     {
-        IEnumerable<string?> said = [.. notices, settings.FaultsInShort, desk.Sound.Notice, _notice];
+        IEnumerable<string?> said = [.. notices(), settings.FaultsInShort, desk.Sound.Notice, _notice];
         return said.OfType<string>().SelectMany(words => Line.Wrap(words, width, Tone.Wrong));
     }
 
