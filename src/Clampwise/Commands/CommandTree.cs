@@ -59,7 +59,7 @@ internal static partial class CommandTree
         var minutes = new Option<int?>("--minutes") { Description = "How long the daily drill lasts, 1 to 120; it goes before the settings.", HelpName = "minutes", Recursive = true };
         minutes.Validators.Add(result =>
         {
-            if (int.TryParse(result.Tokens.FirstOrDefault()?.Value, out int asked) && asked is < 1 or > OpenCommand.MostMinutes)
+            if (result.Tokens is [var token, ..] && int.TryParse(token.Value, out int asked) && (asked < 1 || asked > OpenCommand.MostMinutes))
             {
                 result.AddError($"--minutes: expected 1 to {OpenCommand.MostMinutes}, found {asked}");
             }
