@@ -23,6 +23,27 @@ public class AcceptanceTests
     [InlineData("E2 B2 E3", "E5", AcceptanceKind.FirstReading, false)]
     [InlineData("E2 B2 E3", "E", AcceptanceKind.Wrong, false)]
     [InlineData("E2 E3", "E5", AcceptanceKind.Wrong, false)]
+    // Names with some tones of a plain chord and something missing besides: wrong, and not right but for the bass.
+    [InlineData("D3 A3 D4 F#4", "A6sus4", AcceptanceKind.Wrong, false)]
+    [InlineData("D3 A3 D4 F#4", "A6sus4/D", AcceptanceKind.Wrong, false)]
+    [InlineData("F#2 A2 D3 A3 D4 F#4", "A6sus4/F#", AcceptanceKind.Wrong, false)]
+    [InlineData("F#2 A2 D3 A3 D4 F#4", "D5/F#", AcceptanceKind.Wrong, false)]
+    [InlineData("F#2 A2 D3 A3 D4 F#4", "D", AcceptanceKind.OtherBass, false)]
+    [InlineData("A2 E3 A3 C4 E4", "C6", AcceptanceKind.Wrong, false)]
+    [InlineData("A2 E3 A3 C4 E4", "C6/A", AcceptanceKind.Wrong, false)]
+    [InlineData("A2 E3 A3 C4 E4", "C/A", AcceptanceKind.Wrong, false)]
+    [InlineData("E2 B2 E3 G3 B3 E4", "G6/E", AcceptanceKind.Wrong, false)]
+    [InlineData("C3 E3 A3", "C6", AcceptanceKind.AnotherReading, false)]
+    [InlineData("A2 F#3 C#4 E4", "F#7(no3)/A", AcceptanceKind.Wrong, false)]
+    [InlineData("E2 A2 B2", "B11/E", AcceptanceKind.Wrong, false)]
+    [InlineData("A2 C3 F#3", "Am6", AcceptanceKind.Wrong, false)]
+    [InlineData("A2 C3 Eb3 G3", "Am7#11", AcceptanceKind.Wrong, false)]
+    [InlineData("A2 E3 G3 C4 E4", "C", AcceptanceKind.Wrong, false)]
+    [InlineData("F#2 A2 C3 E3", "Am", AcceptanceKind.Wrong, false)]
+    // Altered means fifth and ninth.
+    [InlineData("C3 E3 Bb3", "C7alt", AcceptanceKind.Wrong, false)]
+    [InlineData("C3 E3 Bb3 Db4", "C7alt", AcceptanceKind.Wrong, false)]
+    [InlineData("C3 E3 G#3 Bb3 Db4", "C7alt", AcceptanceKind.Fitting, false)]
     public void Judges(string pitches, string answer, AcceptanceKind kind, bool isOtherSpelling)
     {
         var sonority = Sonority.Read([.. pitches.Split(' ').Select(text => Pitch.Parse(text).Value)]);

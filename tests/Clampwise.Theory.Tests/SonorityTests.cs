@@ -60,6 +60,9 @@ public class SonorityTests
     [InlineData("E2 A2 D3 F#3 A3 D4", "D/E")]
     [InlineData("D2 A2 D3 G3 A3 D4", "Dsus4")]
     [InlineData("G2 D3 A3 D4 G4", "Gsus2")]
+    [InlineData("E2 B2 E3 A3 C#4 E4", "Aadd9/E")]
+    [InlineData("A2 F3 B3 C#4 E4", "A(addb6,add9)")]
+    [InlineData("F2 A#2 F#3 C4 D4 F4", "Bb(addb6,add9)/F")]
     public void Ringing_strings(string pitches, string name) => Assert.Equal(name, Read(pitches).Name);
 
     [Theory]

@@ -4,12 +4,13 @@ namespace Clampwise.Theory;
 public static class ChordSpelling
 {
     private const int MinorKeyOffset = 3;
+    private static readonly ChordDegree s_foreignTritone = ChordDegree.Of(11, 1);
 
     // A bass that is no tone of the chord: by semitones above the root, as slash basses are mostly written (common practice).
     private static readonly ChordDegree[] s_bassDegrees =
     [
         ChordDegree.Root, ChordDegree.Of(9, -1), ChordDegree.Of(9), ChordDegree.Of(3, -1), ChordDegree.Of(3), ChordDegree.Of(11),
-        ChordDegree.Of(11, 1), ChordDegree.Of(5), ChordDegree.Of(6, -1), ChordDegree.Of(6), ChordDegree.Of(7, -1), ChordDegree.Of(7),
+        s_foreignTritone, ChordDegree.Of(5), ChordDegree.Of(6, -1), ChordDegree.Of(6), ChordDegree.Of(7, -1), ChordDegree.Of(7),
     ];
 
     /// <summary>
@@ -39,16 +40,25 @@ public static class ChordSpelling
     }
 
     /// <summary>
-    /// The bass under a root. A tone of the chord follows its degree; a foreign bass too, unless that needs a double accidental or a
-    /// white key by a black key's name (E#, Cb), which nobody writes after a slash.
+    /// The bass under a root. It follows its degree, as a tone of the chord or a foreign one, with two exceptions: a white key goes by a
+    /// black key's way of writing (E#, Cb) only as the chord's own third, fifth or seventh, and a tritone foreign to the chord is written
+    /// as that note mostly is (Am6/Eb).
     /// </summary>
     public static NoteName Bass(NoteName root, ChordQuality quality, PitchClass bass)
     {
-        int above = PitchClass.SemitonesUp(root.Class, bass);
-        ChordDegree degree = Degree(quality, above);
+        ChordDegree degree = Degree(quality, PitchClass.SemitonesUp(root.Class, bass));
         NoteName name = root + degree.Interval;
-        bool isPlain = name.Accidentals == 0 || (Math.Abs(name.Accidentals) == 1 && name.Fifths is >= -6 and <= 10);
-        bool isReadable = isPlain || (quality.Tones.Contains(degree) && Math.Abs(name.Accidentals) < 2);
+        bool isOfChord = quality.Tones.Contains(degree);
+        bool isEasy = name.Accidentals == 0 || (Math.Abs(name.Accidentals) == 1 && name.Fifths is >= -6 and <= 10);
+        bool isReadable = isEasy ? isOfChord || degree != s_foreignTritone
+            : isOfChord && Math.Abs(name.Accidentals) < 2 && IsOfPlainChord(quality, degree);
         return isReadable ? name : NoteName.Usual(bass);
     }
+
+    private static bool IsOfPlainChord(ChordQuality quality, ChordDegree degree) => degree.Number switch
+    {
+        3 or 7 => true,
+        5 => degree.Alteration == 0 || quality.Triad == TriadKind.Diminished,
+        _ => false,
+    };
 }

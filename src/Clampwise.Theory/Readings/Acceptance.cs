@@ -28,7 +28,8 @@ public sealed record Acceptance(AcceptanceKind Kind, bool IsOtherSpelling, Readi
             : new Acceptance(HasOtherBass(sonority, symbol) ? AcceptanceKind.OtherBass : AcceptanceKind.Wrong, isOtherSpelling, null);
     }
 
+    // A triad over a foreign bass is the chord in question only if that is how the whole is read: Am7 is not C, though it can be read C/A.
     private static bool HasOtherBass(Sonority sonority, ChordSymbol symbol) =>
-        sonority.Readings.Select(reading => reading.Symbol)
+        sonority.Readings.Where((reading, index) => index == 0 || !reading.IsBassForeign).Select(reading => reading.Symbol)
             .Any(other => other.Root.Class == symbol.Root.Class && other.Quality.HasTonesOf(symbol.Quality));
 }

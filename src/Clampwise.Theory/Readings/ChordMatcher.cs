@@ -9,7 +9,7 @@ public sealed class ChordMatcher
     private readonly ChordFit _fit;
     private readonly PitchClass _bass;
     private readonly int _rootAboveBass;
-    private readonly int _foreignBass;
+    private readonly int _bassAboveRoot;
 
     /// <summary>A matcher for a symbol, whatever its spelling.</summary>
     public ChordMatcher(ChordSymbol symbol)
@@ -18,8 +18,7 @@ public sealed class ChordMatcher
         _fit = ChordFit.Of(symbol.Quality);
         _bass = symbol.BassClass;
         _rootAboveBass = PitchClass.SemitonesUp(_bass, symbol.Root.Class);
-        int bassAboveRoot = PitchClass.SemitonesUp(symbol.Root.Class, _bass);
-        _foreignBass = _fit.All.Has(bassAboveRoot) ? -1 : bassAboveRoot;
+        _bassAboveRoot = PitchClass.SemitonesUp(symbol.Root.Class, _bass);
     }
 
     /// <summary>The symbol.</summary>
@@ -35,6 +34,6 @@ public sealed class ChordMatcher
         }
 
         ToneSet tones = heard.FromBass.From(_rootAboveBass);
-        return _fit.Fits(_foreignBass < 0 ? tones : tones.Without(_foreignBass));
+        return _fit.Fits(tones, _bassAboveRoot) || _fit.FitsOver(tones, _bassAboveRoot);
     }
 }

@@ -37,11 +37,14 @@ internal static class ReadingCosts
     public static int OfInversion(ChordQuality quality, ChordDegree bass, ToneSet tones)
     {
         bool isPlain = quality.Altered.IsEmpty && quality.Added.IsEmpty;
+        // Two alterations and one of them in the bass: any name with added tones is sooner read.
+        bool isTwiceAltered = quality.Altered.Count + (quality.Triad == TriadKind.Augmented ? 1 : 0) > 1;
         return bass.Number switch
         {
             1 => 0,
             // A set that is its own transposition by a tritone has no inversion of its own.
             _ when tones.From(Tritone) == tones => ThirdInBass,
+            _ when isTwiceAltered && bass.Alteration != 0 => 22,
             5 => 10,
             3 => ThirdInBass,
             7 or 9 => 16,
@@ -99,6 +102,8 @@ internal static class ReadingCosts
         _ => 0,
     } + (quality is { IsMinor: true, Seventh: SeventhKind.Major } ? 4 : 0)
         + (quality is { Triad: TriadKind.Suspended2 or TriadKind.Suspended4, Seventh: SeventhKind.Major } ? 8 : 0)
+        // An add9 over its fifth holds the same tones, and is the name even above a drone on that fifth.
+        + (quality is { Triad: TriadKind.Suspended4, Extent: ChordExtent.Sixth } ? 26 : 0)
         + (quality is { Seventh: SeventhKind.Diminished, Extent: > ChordExtent.Seventh } ? 10 : 0);
 
     private static int Altered(ChordQuality quality, ChordDegree degree) => degree.Number switch
@@ -117,6 +122,8 @@ internal static class ReadingCosts
         (11, _) => 22,
         (9, -1) => 34,
         (9, 1) => 36,
+        // Alone it would make a maj7#5 upside down.
+        (6, -1) when quality.Added.Count > 1 => 34,
         _ => 48,
     };
 

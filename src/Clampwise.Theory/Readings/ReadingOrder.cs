@@ -26,14 +26,8 @@ internal static class ReadingOrder
         ReadingCandidate? best = null;
         int bestCost = DearestCost + 1;
         var frame = VoicingFrame.Of(heard);
-        ReadingCandidate[] candidates = ReadingTable.Candidates(heard.FromBass);
-        foreach (ReadingCandidate candidate in candidates)
+        foreach (ReadingCandidate candidate in ReadingTable.Candidates(heard.FromBass))
         {
-            if (candidate.Cost > candidates[0].Cost + VoicingFrame.MostAdjustment)
-            {
-                break;
-            }
-
             int cost = candidate.Cost + frame.Adjustment(candidate);
             if (cost < bestCost)
             {

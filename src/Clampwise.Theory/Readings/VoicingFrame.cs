@@ -7,10 +7,6 @@ namespace Clampwise.Theory;
 /// </summary>
 internal readonly struct VoicingFrame
 {
-    /// <summary>More than the exact pitches can change between two names.</summary>
-    public const int MostAdjustment =
-        DoubledRoot + DoubledBassRoot + RootOfFrame + DoubledForeignBass + (Pitch.HighestMidi / SemitonesForOne);
-
     private const int DoubledRoot = 8;
     private const int DoubledBassRoot = 2;
     private const int RootOfFrame = 18;
