@@ -9,7 +9,6 @@ public class ExplanationTests
     [
         "005400 in standard + 3-5@2",
         "sounds Em; counted from the clamp at 2 it is Dm, ^ 0 0 3 2 0 0",
-        "also G6/E",
         "string 6 free, rings, E2, the root",
         "string 5 held by the clamp at fret 2, rings, B2, the fifth",
         "string 4 held by the clamp at fret 2, finger 2 at fret 5, G3, the minor third",
