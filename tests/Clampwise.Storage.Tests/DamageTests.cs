@@ -240,8 +240,11 @@ public sealed class DamageTests : IDisposable
         Journal journal = Journal.OpenToRead(Data.Journal).Value;
         var rebuild = new DatabaseRebuild(Data, journal, new KeptAside(Data, _time), []);
 
-        Assert.False(rebuild.Run(EntryDatabase.Open(Data.Database)).IsGood);
+        EntryDatabase old = EntryDatabase.Open(Data.Database);
 
+        Assert.False(rebuild.Run(old).IsGood);
+
+        Assert.ThrowsAny<Exception>(() => old.Count());
         using EntryDatabase again = EntryDatabase.Open(Data.Database);
         Same.Log(Attempts(Count), again.All());
     }
