@@ -77,6 +77,9 @@ internal static class StorageWords
     public static string DatabaseKeptAside(string where, string why) =>
         $"The database was damaged ({why}). It was put aside as {where} and made anew from the journal.";
 
+    public static string OldDatabaseKept(string where) =>
+        $"The old database could not be read to its end. It was put aside as {where}, in case the journal lacks something.";
+
     public static string RebuiltAfterStop { get; } =
         "The computer stopped while the program was open. The database was made anew from the journal, to be sure of it.";
 
@@ -106,7 +109,7 @@ internal static class StorageWords
     public static Fault NoJournal(string folder) => new($"there is no journal in {folder}: give the data folder of the other machine, or a copy of it");
 
     public static string DatabaseDiffers(int missing, int other, int more) =>
-        $"The database differs from the journal: {missing} missing, {other} different, {more} too many. Make it anew with 'clampwise data rebuild'.";
+        $"The database differs from the journal: {missing} missing, {other} different, {more} that only it has. 'clampwise data rebuild' makes it anew, and first brings back into the journal what only it has.";
 
     public static string BackupDamaged(string name, int read, int expected) => $"The backup {name} is damaged: {read} of {expected} entries can be read.";
 

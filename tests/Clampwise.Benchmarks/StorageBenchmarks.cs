@@ -7,7 +7,7 @@ namespace Clampwise.Benchmarks;
 
 /// <summary>
 /// The store with 200,000 attempts over 5,000 items, the size that years of daily drills come to. The aims: opened and the memory
-/// loaded well under the 150 ms of a start, an answer stored under 5 ms, a rebuild under 3 s, each file under 80 MB. The sizes are
+/// loaded well under the 150 ms of a start, an answer stored under 5 ms, a rebuild under 3 s, the database under 80 MB. The sizes are
 /// printed when the log is made. Storing is as fast as the disk flushes.
 /// </summary>
 [MemoryDiagnoser]

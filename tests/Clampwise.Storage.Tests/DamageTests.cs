@@ -79,9 +79,7 @@ public sealed class DamageTests : IDisposable
             Assert.True(store.BackUp(new Backups(Data, _time)).IsGood);
         }
 
-        byte[] bytes = File.ReadAllBytes(Data.Journal);
-        bytes[bytes.Length / 2] ^= 0x01;
-        File.WriteAllBytes(Data.Journal, bytes);
+        DamageALine();
         DatabaseRebuild.Delete(Data.Database);
         using ProgressStore damaged = Open();
         var backups = new Backups(Data, _time);
@@ -99,9 +97,7 @@ public sealed class DamageTests : IDisposable
     [Fact]
     public void A_rebuild_brings_a_damaged_line_back_from_the_database()
     {
-        byte[] bytes = File.ReadAllBytes(Data.Journal);
-        bytes[bytes.Length / 2] ^= 0x01;
-        File.WriteAllBytes(Data.Journal, bytes);
+        DamageALine();
         using ProgressStore store = Open();
         Assert.Empty(store.Notices);
 
@@ -190,6 +186,107 @@ public sealed class DamageTests : IDisposable
     }
 
     [Fact]
+    public void After_a_restart_of_the_computer_what_the_journal_lost_comes_back_from_the_database()
+    {
+        DamageALine();
+        File.WriteAllText(Data.LockFile, "open another-start-of-the-computer\n");
+
+        using ProgressStore store = Open();
+
+        Same.Log(Attempts(Count), store.ReadAll());
+        Assert.Contains(store.Notices, notice => notice.StartsWith("1 entry that the journal had lost was brought back", StringComparison.Ordinal));
+        Assert.Equal(Count, store.ReadJournalWhole().Entries.Length);
+    }
+
+    [Fact]
+    public void After_a_restart_of_the_computer_a_database_that_cannot_be_read_is_kept_aside()
+    {
+        Damage(Data.Database, "zeroed");
+        File.WriteAllText(Data.LockFile, "open another-start-of-the-computer\n");
+
+        using ProgressStore store = Open();
+
+        Same.Log(Attempts(Count), store.ReadAll());
+        Assert.Single(Directory.GetFiles(Data.KeptAside));
+    }
+
+    [Fact]
+    public void A_database_that_fails_stays_and_gives_back_at_the_next_start_what_the_journal_lost()
+    {
+        DamageALine();
+        using (StoreLock held = StoreLock.Take(Data.LockFile, BootMark.Read(_time)).Value)
+        using (Journal journal = Journal.OpenToWrite(Data.Journal, _ => null).Value)
+        {
+            List<string> notices = [];
+            var rebuild = new DatabaseRebuild(Data, journal, new KeptAside(Data, _time), notices);
+            var database = new GuardedDatabase(rebuild, held, EntryDatabase.Open(Data.Database), notices);
+
+            database.Use(_ => throw new IOException("made up"));
+
+            Assert.False(database.IsOpen);
+            Assert.StartsWith("The database failed (made up).", Assert.Single(notices), StringComparison.Ordinal);
+        }
+
+        using ProgressStore store = Open();
+
+        Same.Log(Attempts(Count), store.ReadAll());
+        Assert.Equal(Count, store.ReadJournalWhole().Entries.Length);
+    }
+
+    [Fact]
+    public void A_rebuild_that_cannot_bring_entries_back_leaves_the_database_closed_and_as_it_was()
+    {
+        DamageALine();
+        Journal journal = Journal.OpenToRead(Data.Journal).Value;
+        var rebuild = new DatabaseRebuild(Data, journal, new KeptAside(Data, _time), []);
+
+        EntryDatabase old = EntryDatabase.Open(Data.Database);
+
+        Assert.False(rebuild.Run(old).IsGood);
+
+        Assert.ThrowsAny<Exception>(() => old.Count());
+        using EntryDatabase again = EntryDatabase.Open(Data.Database);
+        Same.Log(Attempts(Count), again.All());
+    }
+
+    [Fact]
+    public void A_rebuild_without_room_leaves_the_old_database_and_the_next_start_makes_it_anew()
+    {
+        DamageALine();
+        string inTheWay = Path.Combine(Data.Root, "rebuild.db");
+        Directory.CreateDirectory(inTheWay);
+        File.WriteAllText(Data.LockFile, "open another-start-of-the-computer\n");
+        using (ProgressStore store = Open())
+        {
+            Assert.Contains(store.Notices, notice => notice.StartsWith("The database cannot be made", StringComparison.Ordinal));
+            Same.Log(Attempts(Count), store.ReadAll());
+            Assert.True(File.Exists(Data.Database));
+            Assert.Null(store.Append(Some.Attempt(Count)));
+        }
+
+        Directory.Delete(inTheWay);
+        using ProgressStore again = Open();
+
+        Same.Log(Attempts(Count + 1), again.ReadAll());
+        Assert.Equal(Count + 1, DataCheck.Run(again, new Backups(Data, _time)).DatabaseEntries);
+    }
+
+    [Fact]
+    public void A_damaged_line_that_the_start_does_not_see_is_found_by_the_check()
+    {
+        DamageALine();
+        using ProgressStore store = Open();
+        Assert.Empty(store.Notices);
+
+        CheckReport report = DataCheck.Run(store, new Backups(Data, _time));
+
+        Assert.Equal((Count - 1, Count), (report.JournalEntries, report.DatabaseEntries));
+        Assert.Equal(2, report.Problems.Length);
+        Assert.Contains("the line is damaged", report.Problems[0], StringComparison.Ordinal);
+        Assert.Contains("1 that only it has. 'clampwise data rebuild' makes it anew", report.Problems[1], StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_folder_that_cannot_be_written_to_is_read_and_the_reason_is_said()
     {
         File.Delete(Data.LockFile);
@@ -219,6 +316,13 @@ public sealed class DamageTests : IDisposable
     private static IEnumerable<Attempt> Attempts(int count) => Enumerable.Range(0, count).Select(number => Some.Attempt(number));
 
     private ProgressStore Open() => ProgressStore.Open(Data, _time).Value;
+
+    private void DamageALine()
+    {
+        byte[] bytes = File.ReadAllBytes(Data.Journal);
+        bytes[bytes.Length / 2] ^= 0x01;
+        File.WriteAllBytes(Data.Journal, bytes);
+    }
 
     private static void Damage(string path, string damage)
     {

@@ -11,25 +11,15 @@ public class DataFolderTests
         Assert.Equal("the data folder has no name: give the path of a folder", DataFolder.Find("", _ => null).Fault.Message);
 
     // XDG Base Directory Specification 0.8: $XDG_DATA_HOME, else $HOME/.local/share; relative paths are to be ignored.
-    [Theory]
+    [LinuxTheory]
     [InlineData("/data", "/home/player", "/data/clampwise")]
     [InlineData("", "/home/player", "/home/player/.local/share/clampwise")]
     [InlineData(null, "/home/player", "/home/player/.local/share/clampwise")]
     [InlineData("relative", "/home/player", "/home/player/.local/share/clampwise")]
-    public void On_Linux_the_XDG_specification_is_followed(string? xdg, string home, string expected)
-    {
-        if (OperatingSystem.IsLinux())
-        {
-            Assert.Equal(expected, DataFolder.Find(null, name => name == "HOME" ? home : xdg).Value.Root);
-        }
-    }
+    public void On_Linux_the_XDG_specification_is_followed(string? xdg, string home, string expected) =>
+        Assert.Equal(expected, DataFolder.Find(null, name => name == "HOME" ? home : xdg).Value.Root);
 
-    [Fact]
-    public void Without_a_home_folder_the_player_is_told_what_to_do()
-    {
-        if (OperatingSystem.IsLinux())
-        {
-            Assert.Contains("--data", DataFolder.Find(null, _ => null).Fault.Message, StringComparison.Ordinal);
-        }
-    }
+    [LinuxFact]
+    public void Without_a_home_folder_the_player_is_told_what_to_do() =>
+        Assert.Contains("--data", DataFolder.Find(null, _ => null).Fault.Message, StringComparison.Ordinal);
 }

@@ -118,6 +118,27 @@ public sealed class DataToolsTests : IDisposable
         Assert.Equal(StoreOpening.FewEntries + 10, store.ReadAll().Count);
     }
 
+    [Fact]
+    public void A_large_import_counts_once_the_journal_has_it_even_if_no_database_can_be_made()
+    {
+        LogEntry[] entries = [.. Enumerable.Range(0, StoreOpening.FewEntries + 10).Select(number => Some.Attempt(number))];
+        using (ProgressStore store = Open("a"))
+        {
+            Directory.CreateDirectory(Path.Combine(store.Folder.Root, "rebuild.db"));
+
+            Assert.Equal(entries.Length, store.AddAll(entries).Value);
+
+            Assert.StartsWith("The database cannot be made", Assert.Single(store.Notices), StringComparison.Ordinal);
+            Same.Log(entries, store.ReadAll());
+            Directory.Delete(Path.Combine(store.Folder.Root, "rebuild.db"));
+        }
+
+        using ProgressStore again = Open("a");
+        Assert.Empty(again.Notices);
+        Same.Log(entries, again.ReadAll());
+        Assert.True(DataCheck.Run(again, new Backups(again.Folder, _time)).IsGood);
+    }
+
     // RFC 4180: quotes around cells with commas, quotes and line breaks, quotes doubled, CRLF after each row.
     [Fact]
     public void The_table_for_spreadsheets_follows_RFC_4180_and_disarms_formulas()

@@ -15,14 +15,9 @@ public sealed class SuddenEndTests : IDisposable
 
     public void Dispose() => _scratch.Dispose();
 
-    [Fact]
+    [LinuxFact]
     public void Killed_at_any_moment_the_next_start_has_every_answer_that_had_its_verdict()
     {
-        if (!OperatingSystem.IsLinux())
-        {
-            return;
-        }
-
         var random = new Random(20260301);
         var kept = new SortedSet<int>();
         for (int kill = 0; kill < s_kills; kill++)
@@ -38,17 +33,12 @@ public sealed class SuddenEndTests : IDisposable
     }
 
     // A file size limit makes the kernel refuse writes with EFBIG in the middle of a line, as a full disk does with ENOSPC.
-    [Theory]
+    [LinuxTheory]
     [InlineData(3)]
     [InlineData(20)]
     [InlineData(60)]
     public void On_a_full_disk_each_answer_is_kept_whole_or_refused(int fileBlocks)
     {
-        if (!OperatingSystem.IsLinux())
-        {
-            return;
-        }
-
         using var child = new Practising(_scratch.Data, 0, 200, fileBlocks);
         (int exit, string[] lines) = child.ToEnd();
 

@@ -7,37 +7,46 @@ namespace Clampwise.Storage;
 /// Opens the database and brings it to where the journal is: as it is, with the newest entries added, or made anew. Entries that only
 /// the database has, because the journal was damaged or replaced, go back into the journal.
 /// </summary>
-internal sealed class DatabaseOpening(DataFolder folder, Journal journal, KeptAside aside, List<string> notices)
+internal sealed class DatabaseOpening(DataFolder folder, Journal journal, DatabaseRebuild rebuild, KeptAside aside, List<string> notices)
 {
+    private bool _wasPutAside;
+
     /// <summary>True if a newer version of the program made the file; then nothing was done.</summary>
     public bool IsNewer { get; private set; }
 
     /// <summary>True if the journal or the database was damaged, so that a backup may hold more.</summary>
-    public bool LostSomething { get; private set; }
+    public bool LostSomething => _wasPutAside || rebuild.FoundDamage;
 
     /// <summary>Opens; null if no database can be had, and the journal must do alone.</summary>
     public EntryDatabase? Open(StoreLock held)
     {
-        if (!File.Exists(folder.Database))
+        EntryDatabase? database = File.Exists(folder.Database) ? OpenThere(held) : Rebuild(null);
+        if (database is not null)
         {
-            DatabaseRebuild.Delete(folder.Database);
-            return Rebuild();
+            held.Trust();
+        }
+        else if (!IsNewer)
+        {
+            held.Doubt();
         }
 
+        return database;
+    }
+
+    private EntryDatabase? OpenThere(StoreLock held)
+    {
         if (held.MayHaveLostWrites)
         {
             notices.Add(StorageWords.RebuiltAfterStop);
-            DatabaseRebuild.Delete(folder.Database);
-            return Rebuild();
         }
 
         long length = new FileInfo(folder.Database).Length;
         return held.DatabaseBytes is { } closed && closed != length
             ? PutAside(StorageWords.WrongLength(length, closed))
-            : OpenFile();
+            : OpenFile(held.IsDoubted);
     }
 
-    private EntryDatabase? OpenFile()
+    private EntryDatabase? OpenFile(bool isDoubted)
     {
         EntryDatabase? database = null;
         try
@@ -50,9 +59,9 @@ internal sealed class DatabaseOpening(DataFolder folder, Journal journal, KeptAs
                 return null;
             }
 
-            return database.FileSchema == EntryDatabase.Schema && journal.Holds(database.Mark) ? BringUp(database) : Rebuild(database);
+            return !isDoubted && database.FileSchema == EntryDatabase.Schema && journal.Holds(database.Mark) ? BringUp(database) : Rebuild(database);
         }
-        // A damaged file makes LiteDB throw nearly anything; none of it is a loss, as the journal has it all.
+        // A damaged file makes LiteDB throw nearly anything. The journal has it all, unless it is damaged too: so the file is kept.
         catch (Exception exception)
         {
             DatabaseRebuild.Close(database);
@@ -78,19 +87,20 @@ internal sealed class DatabaseOpening(DataFolder folder, Journal journal, KeptAs
 
     private EntryDatabase? PutAside(string why)
     {
-        LostSomething = true;
-        Result<string> moved = aside.Move(folder.Database);
-        DatabaseRebuild.Delete(folder.Database);
-        notices.Add(moved.IsGood ? StorageWords.DatabaseKeptAside(moved.Value, why) : moved.Fault.Message);
-        return Rebuild();
+        _wasPutAside = true;
+        if (!aside.Database().TryGet(out string? where, out Fault? fault))
+        {
+            notices.Add(StorageWords.DatabaseUnusable(fault.Message));
+            return null;
+        }
+
+        notices.Add(StorageWords.DatabaseKeptAside(where, why));
+        return Rebuild(null);
     }
 
-    private EntryDatabase? Rebuild(EntryDatabase? old = null)
+    private EntryDatabase? Rebuild(EntryDatabase? old)
     {
-        var rebuild = new DatabaseRebuild(folder, journal, notices);
-        Result<EntryDatabase> rebuilt = rebuild.Run(old);
-        LostSomething |= rebuild.FoundDamage;
-        if (rebuilt.TryGet(out EntryDatabase? database, out Fault? fault))
+        if (rebuild.Run(old).TryGet(out EntryDatabase? database, out Fault? fault))
         {
             return database;
         }

@@ -3,10 +3,14 @@ using Clampwise.Theory;
 namespace Clampwise.Storage;
 
 /// <summary>
-/// The database as long as it works. Whatever it throws, the journal has it all: then it is given up for this run, with a notice, and
-/// made anew at the next start. Not for several threads at once.
+/// The database as long as it works. Whatever it throws, the journal is there: then it is given up for this run, with a notice, and
+/// made anew at the next start. Its file stays until then, for a damaged journal may lack what it has. Not for several threads at once.
 /// </summary>
-internal sealed class GuardedDatabase(DataFolder folder, EntryDatabase? database, List<string> notices)
+/// <param name="rebuild">Makes it anew.</param>
+/// <param name="held">Where its failing is noted; null if nothing may be written, and then there is no database.</param>
+/// <param name="database">The database; null if none can be had.</param>
+/// <param name="notices">What the player should know.</param>
+internal sealed class GuardedDatabase(DatabaseRebuild rebuild, StoreLock? held, EntryDatabase? database, List<string> notices)
 {
     private EntryDatabase? _database = database;
 
@@ -29,7 +33,7 @@ internal sealed class GuardedDatabase(DataFolder folder, EntryDatabase? database
         {
             notices.Add(StorageWords.DatabaseGivenUp(exception.Message));
             DatabaseRebuild.Close(_database);
-            DatabaseRebuild.Delete(folder.Database);
+            held?.Doubt();
             _database = null;
             return default;
         }
@@ -43,16 +47,19 @@ internal sealed class GuardedDatabase(DataFolder folder, EntryDatabase? database
     });
 
     /// <summary>Makes it anew from the journal.</summary>
-    public Fault? Rebuild(Journal journal)
+    /// <returns>What stood in the way; then there is none in this run.</returns>
+    public Fault? Rebuild()
     {
         EntryDatabase? old = _database;
         _database = null;
-        if (!new DatabaseRebuild(folder, journal, notices).Run(old).TryGet(out EntryDatabase? rebuilt, out Fault? fault))
+        if (!rebuild.Run(old).TryGet(out EntryDatabase? rebuilt, out Fault? fault))
         {
+            held?.Doubt();
             return fault;
         }
 
         _database = rebuilt;
+        held?.Trust();
         return null;
     }
 
@@ -64,6 +71,7 @@ internal sealed class GuardedDatabase(DataFolder folder, EntryDatabase? database
         Use(database => database.Dispose());
         isWhole &= IsOpen;
         _database = null;
-        return isWhole && File.Exists(folder.Database) ? new FileInfo(folder.Database).Length : null;
+        var file = new FileInfo(rebuild.Target);
+        return isWhole && file.Exists ? file.Length : null;
     }
 }

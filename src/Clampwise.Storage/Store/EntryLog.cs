@@ -21,7 +21,7 @@ internal sealed class EntryLog(Journal journal, GuardedDatabase database, List<s
     public Fault? Append(LogEntry entry) => Contains(entry.Id) ? null : Write([entry]);
 
     /// <summary>Adds the entries that are not there yet, or that take the place of another one of their id, as one write.</summary>
-    /// <returns>How many ids were new.</returns>
+    /// <returns>How many ids were new; a fault if the journal could not take them, and then none was added.</returns>
     public Result<int> AddAll(IEnumerable<LogEntry> entries)
     {
         Dictionary<EntryId, LogEntry> known = EntryUnion.Of(ReadAll());
@@ -32,8 +32,19 @@ internal sealed class EntryLog(Journal journal, GuardedDatabase database, List<s
             return 0;
         }
 
-        Fault? fault = added.Count <= StoreOpening.FewEntries ? Write(added) : WriteJournal(added) ?? database.Rebuild(journal);
-        return fault is null ? added.Count(entry => !known.ContainsKey(entry.Id)) : fault;
+        bool isFew = added.Count <= StoreOpening.FewEntries;
+        if ((isFew ? Write(added) : WriteJournal(added)) is { } fault)
+        {
+            return fault;
+        }
+
+        // What is in the journal is kept, with a database or without.
+        if (!isFew && database.Rebuild() is { } noDatabase)
+        {
+            notices.Add(StorageWords.DatabaseUnusable(noDatabase.Message));
+        }
+
+        return added.Count(entry => !known.ContainsKey(entry.Id));
     }
 
     /// <summary>Every entry, each id once.</summary>

@@ -14,20 +14,29 @@ internal sealed class KeptAside(DataFolder folder, TimeProvider time)
         return Disk.WriteWhole(path, bytes) is { } fault ? fault : path;
     }
 
-    /// <summary>Moves a file.</summary>
+    /// <summary>Moves the database, and beside it the log of its own if it left one.</summary>
     /// <returns>Where it lies.</returns>
-    public Result<string> Move(string file)
+    public Result<string> Database()
     {
         try
         {
-            string path = NewPath(Path.GetFileName(file));
+            string path = NewPath(Path.GetFileName(folder.Database));
             Directory.CreateDirectory(folder.KeptAside);
-            File.Move(file, path);
+            MoveIfThere(DatabaseRebuild.LogOf(folder.Database), DatabaseRebuild.LogOf(path));
+            MoveIfThere(folder.Database, path);
             return path;
         }
         catch (Exception exception) when (Disk.IsExpected(exception))
         {
             return StorageWords.CannotWrite(folder.KeptAside, exception.Message);
+        }
+    }
+
+    private static void MoveIfThere(string from, string to)
+    {
+        if (File.Exists(from))
+        {
+            File.Move(from, to);
         }
     }
 

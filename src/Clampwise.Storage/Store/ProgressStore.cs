@@ -19,10 +19,10 @@ public sealed class ProgressStore : IAttemptLog, IDisposable
     private Task _backup = Task.CompletedTask;
     private Task _warming = Task.CompletedTask;
 
-    internal ProgressStore(DataFolder folder, StoreLock? held, Journal journal, EntryDatabase? database, List<string> notices)
+    internal ProgressStore(DataFolder folder, StoreLock? held, Journal journal, GuardedDatabase database, List<string> notices)
     {
         (Folder, _lock, _notices) = (folder, held, notices);
-        _log = new EntryLog(journal, new GuardedDatabase(folder, database, notices), notices);
+        _log = new EntryLog(journal, database, notices);
         _memory = new MemoryKeeper(_log, mayWrite: held is not null);
     }
 
@@ -99,7 +99,7 @@ public sealed class ProgressStore : IAttemptLog, IDisposable
     {
         lock (_gate)
         {
-            Fault? fault = IsReadOnly ? StorageWords.IsReadOnly : _log.Database.Rebuild(_log.Journal);
+            Fault? fault = IsReadOnly ? StorageWords.IsReadOnly : _log.Database.Rebuild();
             return fault is not null ? fault : _log.Database.Read(database => (int?)database.Count()) ?? 0;
         }
     }
@@ -135,7 +135,7 @@ public sealed class ProgressStore : IAttemptLog, IDisposable
     }
 
     /// <summary>Takes over entries from elsewhere.</summary>
-    /// <returns>How many were new, or what stood in the way; then none was added.</returns>
+    /// <returns>How many were new; a fault if the journal could not take them, and then none was added.</returns>
     internal Result<int> AddAll(IEnumerable<LogEntry> entries)
     {
         lock (_gate)

@@ -35,7 +35,8 @@ internal sealed class StoreOpening(DataFolder folder, TimeProvider time, int ver
             return OpenToRead(fault);
         }
 
-        var opening = new DatabaseOpening(folder, journal, _aside, _notices);
+        var rebuild = new DatabaseRebuild(folder, journal, _aside, _notices);
+        var opening = new DatabaseOpening(folder, journal, rebuild, _aside, _notices);
         EntryDatabase? database = journal.Version > version ? null : BackUpBeforeMigration(journal, opening).Open(held);
         if (journal.Version > version || opening.IsNewer)
         {
@@ -44,7 +45,7 @@ internal sealed class StoreOpening(DataFolder folder, TimeProvider time, int ver
             return StorageWords.NewerFolder(folder.Root);
         }
 
-        var store = new ProgressStore(folder, held, journal, database, _notices);
+        var store = new ProgressStore(folder, held, journal, new GuardedDatabase(rebuild, held, database, _notices), _notices);
         var backups = new Backups(folder, time);
         if (repair.LostSomething || opening.LostSomething)
         {
@@ -63,9 +64,13 @@ internal sealed class StoreOpening(DataFolder folder, TimeProvider time, int ver
             return fault;
         }
 
-        return journal.Version > version
-            ? StorageWords.NewerFolder(folder.Root)
-            : new ProgressStore(folder, null, journal, null, _notices);
+        if (journal.Version > version)
+        {
+            return StorageWords.NewerFolder(folder.Root);
+        }
+
+        var rebuild = new DatabaseRebuild(folder, journal, _aside, _notices);
+        return new ProgressStore(folder, null, journal, new GuardedDatabase(rebuild, null, null, _notices), _notices);
     }
 
     private DatabaseOpening BackUpBeforeMigration(Journal journal, DatabaseOpening opening)
