@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Clampwise.Practice;
+using Clampwise.Settings;
 using Clampwise.Storage;
 using Clampwise.Theory;
 
@@ -21,21 +22,23 @@ internal static class DataCommand
         return command;
     }
 
-    private static Command Simple(Surroundings around, Option<string?> data, string name, string words, Func<Surroundings, ProgressStore, int> run)
+    private static Command Simple(Surroundings around, Option<string?> data, string name, string words, Func<Surroundings, ProgressStore, bool, int> run)
     {
-        var command = new Command(name, words);
-        command.SetAction(parsed => WithStore(around, parsed.GetValue(data), store => run(around, store)));
+        Option<bool> json = SharedOptions.Json();
+        var command = new Command(name, words) { json };
+        command.SetAction(parsed => WithStore(around, parsed.GetValue(data), store => run(around, store, parsed.GetValue(json))));
         return command;
     }
 
     private static Command Restore(Surroundings around, Option<string?> data)
     {
         var name = new Argument<string?>("name") { Description = "The backup; the newest good one unless given.", Arity = ArgumentArity.ZeroOrOne };
-        var command = new Command("restore", "Add what a backup holds and the data lack; nothing answered since is lost.") { name };
+        Option<bool> json = SharedOptions.Json();
+        var command = new Command("restore", "Add what a backup holds and the data lack; nothing answered since is lost.") { name, json };
         command.SetAction(parsed => WithStore(around, parsed.GetValue(data), store =>
             DataRestore.Find(new Backups(store.Folder, around.Time), parsed.GetValue(name))
                 .Then(backup => DataRestore.Run(store, backup))
-                .TryGet(out ImportReport? report, out Fault? fault) ? Report(around, report) : around.Refuse(fault)));
+                .TryGet(out ImportReport? report, out Fault? fault) ? Report(around, report, parsed.GetValue(json)) : around.Refuse(fault)));
         return command;
     }
 
@@ -63,19 +66,21 @@ internal static class DataCommand
     private static Command Import(Surroundings around, Option<string?> data)
     {
         var file = new Argument<string>("file") { Description = "JSON lines: an export, a backup or a journal." };
-        var command = new Command("import", "Take over the entries of a file; those that are there already count once.") { file };
+        Option<bool> json = SharedOptions.Json();
+        var command = new Command("import", "Take over the entries of a file; those that are there already count once.") { file, json };
         command.SetAction(parsed => WithStore(around, parsed.GetValue(data), store =>
-            LogImport.File(store, parsed.GetRequiredValue(file)).TryGet(out ImportReport? report, out Fault? fault) ? Report(around, report) : around.Refuse(fault)));
+            LogImport.File(store, parsed.GetRequiredValue(file)).TryGet(out ImportReport? report, out Fault? fault) ? Report(around, report, parsed.GetValue(json)) : around.Refuse(fault)));
         return command;
     }
 
     private static Command Merge(Surroundings around, Option<string?> data)
     {
         var folder = new Argument<string>("folder") { Description = "The data folder of another machine, or a copy of it; it is only read." };
-        var command = new Command("merge", "Take over everything answered on another machine; in any order the same result.") { folder };
+        Option<bool> json = SharedOptions.Json();
+        var command = new Command("merge", "Take over everything answered on another machine; in any order the same result.") { folder, json };
         command.SetAction(parsed => WithStore(around, parsed.GetValue(data), store =>
             LogImport.Folder(store, new DataFolder(Path.GetFullPath(parsed.GetRequiredValue(folder)))).TryGet(out ImportReport? report, out Fault? fault)
-                ? Report(around, report)
+                ? Report(around, report, parsed.GetValue(json))
                 : around.Refuse(fault)));
         return command;
     }
@@ -107,9 +112,15 @@ internal static class DataCommand
         }
     }
 
-    private static int Check(Surroundings around, ProgressStore store)
+    private static int Check(Surroundings around, ProgressStore store, bool asJson)
     {
         CheckReport report = DataCheck.Run(store, new Backups(store.Folder, around.Time));
+        if (asJson)
+        {
+            JsonLines.Print(around.Out, new CheckRow(report.JournalEntries, report.DatabaseEntries, report.GoodBackups, [.. report.Problems]));
+            return report.IsGood ? ExitCode.Good : ExitCode.Trouble;
+        }
+
         around.Out.WriteLine($"in the journal {report.JournalEntries} entries, in the database {report.DatabaseEntries?.ToString() ?? "unknown"}; good backups: {report.GoodBackups}");
         foreach (string problem in report.Problems)
         {
@@ -119,31 +130,33 @@ internal static class DataCommand
         return report.IsGood ? ExitCode.Good : ExitCode.Trouble;
     }
 
-    private static int BackUp(Surroundings around, ProgressStore store)
+    private static int BackUp(Surroundings around, ProgressStore store, bool asJson)
     {
         if (!store.BackUp(new Backups(store.Folder, around.Time)).TryGet(out Backup? backup, out Fault? fault))
         {
             return around.Fail(fault);
         }
 
-        around.Out.WriteLine($"{backup.Name}: {backup.Count} entries");
+        Print(around, asJson, new CountRow(backup.Count, backup.Name), $"{backup.Name}: {backup.Count} entries");
         return ExitCode.Good;
     }
 
-    private static int Rebuild(Surroundings around, ProgressStore store)
+    private static int Rebuild(Surroundings around, ProgressStore store, bool asJson)
     {
         if (!store.Rebuild().TryGet(out int count, out Fault? fault))
         {
             return around.Fail(fault);
         }
 
-        around.Out.WriteLine($"{count} entries in the database");
+        // Worked out now, so that the next start need not go through the whole log.
+        store.LoadMemory(new SettingsKeeper(SettingsFile.In(store.Folder)).Now.Memory);
+        Print(around, asJson, new CountRow(count, null), $"{count} entries in the database");
         return ExitCode.Good;
     }
 
-    private static int Report(Surroundings around, ImportReport report)
+    private static int Report(Surroundings around, ImportReport report, bool asJson)
     {
-        around.Out.WriteLine($"{report.Read} entries read, {report.Added} of them new");
+        Print(around, asJson, new ImportRow(report.Read, report.Added, [.. report.Faults.Select(fault => fault.ToString())]), $"{report.Read} entries read, {report.Added} of them new");
         foreach (FileFault fault in report.Faults)
         {
             around.Error.WriteLine($"clampwise: {fault}");
@@ -151,4 +164,25 @@ internal static class DataCommand
 
         return report.Faults.IsEmpty ? ExitCode.Good : ExitCode.BadInput;
     }
+
+    private static void Print<T>(Surroundings around, bool asJson, T row, string words) where T : notnull
+    {
+        if (asJson)
+        {
+            JsonLines.Print(around.Out, row);
+        }
+        else
+        {
+            around.Out.WriteLine(words);
+        }
+    }
 }
+
+/// <summary>What <c>data check --json</c> prints.</summary>
+internal sealed record CheckRow(int JournalEntries, int? DatabaseEntries, int GoodBackups, string[] Problems);
+
+/// <summary>What <c>data backup --json</c> and <c>data rebuild --json</c> print.</summary>
+internal sealed record CountRow(int Entries, string? Backup);
+
+/// <summary>What <c>data import --json</c>, <c>merge</c> and <c>restore</c> print.</summary>
+internal sealed record ImportRow(int Read, int Added, string[] Faults);
