@@ -60,10 +60,23 @@ public class FingeringTests
     [Theory]
     [InlineData("standard", "2 0 2 x x x", 2)]
     [InlineData("standard", "2 x 2 x x x", 1)]
-    [InlineData("standard + 5@2", "2 0 2 x x x", 1)]
     [InlineData("standard + 5@2", "3 0 3 x x x", 2)]
     public void A_barre_never_lies_across_a_string_that_must_ring_from_behind_it(string setup, string fretting, int fingers) =>
         Assert.Equal(fingers, Fingering.Of(Voicing.Parse(Setup.Parse(setup).Value, fretting).Value).Value.Placements.Length);
+
+    // The clamp lies on the strings it holds, at its own fret, whatever is done with them; behind it and beyond it a finger can lie.
+    [Theory]
+    [InlineData("standard + 5@2", "2 0 2 x x x", "1 at fret 2 on string 6, 2 at fret 2 on string 4")]
+    [InlineData("standard + 5@2", "2 x 2 x x x", "1 at fret 2 on string 6, 2 at fret 2 on string 4")]
+    [InlineData("standard + 5@2", "2 4 2 x x x", "1 at fret 2 on string 6, 2 at fret 2 on string 4, 4 at fret 4 on string 5")]
+    [InlineData("standard + 5@2", "x x 2 2 2 2", "1 at fret 2 across strings 1-4")]
+    [InlineData("standard + 5@2", "1 0 1 x x x", "1 at fret 1 across strings 4-6")]
+    [InlineData("standard + 5@2 + 5@4", "2 0 2 x x x", "1 at fret 2 on string 6, 2 at fret 2 on string 4")]
+    [InlineData("standard + 5@2 + 5@4", "3 0 3 x x x", "1 at fret 3 across strings 4-6")]
+    [InlineData("standard + 2-4@2", "244002", "1 at fret 2 on string 6, 2 at fret 2 on string 1, 3 at fret 4 on string 5, 4 at fret 4 on string 4")]
+    public void A_barre_never_lies_across_a_clamp(string setup, string fretting, string words) =>
+        Assert.Equal(words, Fingering.Of(
+            Voicing.Parse(Setup.Parse(setup).Value, fretting, allowBehindClamp: true).Value, s_widest).Value.ToString());
 
     [Fact]
     public void The_thumb_takes_the_lowest_string_only_where_it_is_allowed()
@@ -121,6 +134,8 @@ public class FingeringTests
             Assert.True(pair.First.Finger < pair.Second.Finger && pair.First.Fret <= pair.Second.Fret));
         Assert.All(fingering.Barres, barre => Assert.All(barre.Across.Except(barre.Strings).Strings, number =>
             Assert.True(voicing.Strings.Single(s => s.Number == number) is var s && (s.Pitch is null || s.StoppedAt >= barre.Fret))));
+        Assert.All(fingering.Placements, placement => Assert.DoesNotContain(voicing.Setup.Clamps, clamp =>
+            clamp.Fret == placement.Fret && clamp.Strings.Strings.Any(placement.Across.Contains)));
     }, iter: Trials);
 
     [Fact]

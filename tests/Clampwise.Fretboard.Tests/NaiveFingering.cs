@@ -44,7 +44,7 @@ internal static class NaiveFingering
             bool stoppedTwice = own.Any(pair => pair.Fret != fret)
                 || fretted.Except(own).Any(pair => pair.Fret == fret && pair.Index > first && pair.Index < last);
             bool isBlocked = Enumerable.Range(first, last - first + 1).Any(i =>
-                voicing.Strings[i] is { Pitch: not null } s && s.StoppedAt.Number < fret);
+                (voicing.Strings[i] is { Pitch: not null } s && s.StoppedAt.Number < fret) || ClampLiesAt(voicing, i, fret));
             if (stoppedTwice || isBlocked || (fret, first).CompareTo(before) < 0)
             {
                 return null;
@@ -58,6 +58,9 @@ internal static class NaiveFingering
 
         return placed;
     }
+
+    private static bool ClampLiesAt(Voicing voicing, int index, int fret) =>
+        voicing.Setup.Clamps.Any(clamp => clamp.Fret.Number == fret && clamp.Strings.Contains(voicing.Strings[index].Number));
 
     private static double Points(List<(Finger Finger, FingerGroup Group)> placed, Hand hand, Neck neck, int lowest)
     {

@@ -3,7 +3,8 @@ using System.Numerics;
 namespace Clampwise.Fretboard;
 
 /// <summary>
-/// Counts the frettings of a space by published rules alone, without prices or a hand, so that others can count the same.
+/// Counts the frettings of a space by published rules alone, without prices or a hand, so that others can count the same. Those rules
+/// let a barre lie across a clamp at its own fret, which a hand cannot: <see cref="VoicingIndex"/> leaves such frettings out.
 /// </summary>
 public sealed record FrettingCounter
 {
@@ -25,7 +26,7 @@ public sealed record FrettingCounter
     /// <summary>How many frettings of a setup pass.</summary>
     public long Count(Setup setup)
     {
-        var visitor = new Counting(setup, this, new PatternTables(setup, Space.Span, usesThumb: false));
+        var visitor = new Counting(setup, this, new PatternTables(setup, Space.Span, usesThumb: false, clampsBlock: false));
         new SpaceWalk(setup, Space).Run(ref visitor);
         return visitor.Passed;
     }

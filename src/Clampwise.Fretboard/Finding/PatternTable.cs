@@ -1,7 +1,7 @@
 namespace Clampwise.Fretboard;
 
 /// <summary>
-/// What is known of every stop pattern over the same grounds: worked out when first asked for, and then the same at every position of
+/// What is known of every stop pattern over the same grounds and clamps: worked out when first asked for, and then the same at every position of
 /// the neck. A pattern's slot has one digit a string, the lowest string lowest: 0 muted, 1 ringing, 2 and up fretted.
 /// </summary>
 internal sealed class PatternTable
@@ -21,12 +21,13 @@ internal sealed class PatternTable
     private readonly byte[]?[] _fewest = new byte[]?[2];
 
     /// <param name="groundOffsets">Each string's ground above the lowest fretted fret, as <see cref="GroundOffset"/> gives it.</param>
+    /// <param name="clamps">The clamps that no barre can lie across.</param>
     /// <param name="span">The span of frets.</param>
     /// <param name="usesThumb">True if the thumb may stop the lowest string.</param>
-    public PatternTable(int[] groundOffsets, int span, bool usesThumb)
+    public PatternTable(int[] groundOffsets, ClampBars clamps, int span, bool usesThumb)
     {
         (_groundOffsets, _span) = (groundOffsets, span);
-        _search = new FingerSearch(groundOffsets.Length, usesThumb);
+        _search = new FingerSearch(groundOffsets.Length, usesThumb, clamps);
         double size = Math.Pow(Radix(span), groundOffsets.Length);
         _size = size <= MostSlots ? (int)size : 0;
         _fronts = new FingerFronts(_size);

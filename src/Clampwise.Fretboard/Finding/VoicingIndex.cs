@@ -47,7 +47,7 @@ public sealed class VoicingIndex
     public static VoicingIndex Build(Setup setup, Hand? hand = null, Neck? neck = null, FrettingSpace? space = null)
     {
         (hand, neck, space) = (hand ?? Hand.Medium, neck ?? Neck.Usual, space ?? FrettingSpace.UsualFor(setup.StringCount));
-        var collecting = new Collecting(new PatternTables(setup, space.Span, hand.UsesThumb), hand, neck);
+        var collecting = new Collecting(new PatternTables(setup, space.Span, hand.UsesThumb, clampsBlock: true), hand, neck);
         new SpaceWalk(setup, space).Run(ref collecting);
         collecting.Close();
         return new VoicingIndex(setup, hand, neck, space, [.. collecting.Parts]);

@@ -5,9 +5,10 @@ namespace Clampwise.Fretboard;
 /// <summary>
 /// Every way to stop a pattern with fingers. A higher finger never lies behind a lower one, and on one fret they go from the lowest
 /// string to the highest (the usual constraint of fingering models; fingers cross only with effort). Neighbouring strings at one
-/// fret can share a finger where nothing between them must sound from behind it. Keeps its buffers, so that a search allocates nothing.
+/// fret can share a finger where nothing between them must sound from behind it and no clamp is in the way. Keeps its buffers, so that a
+/// search allocates nothing.
 /// </summary>
-internal sealed class FingerSearch(int stringCount, bool usesThumb)
+internal sealed class FingerSearch(int stringCount, bool usesThumb, ClampBars clamps)
 {
     private const int MostFingers = 4;
     private readonly int[] _strings = new int[StringNumber.Most];
@@ -121,6 +122,11 @@ internal sealed class FingerSearch(int stringCount, bool usesThumb)
 
     private bool IsClear(int from, int to, int offset)
     {
+        if (!clamps.LetAcross(from, to, offset))
+        {
+            return false;
+        }
+
         for (int index = from + 1; index < to; index++)
         {
             if (!StopPattern.LetsAcross(StopPattern.At(_pattern, index), offset))

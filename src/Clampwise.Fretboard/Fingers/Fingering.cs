@@ -54,7 +54,7 @@ public sealed class Fingering
     {
         (hand, neck) = (hand ?? Hand.Medium, neck ?? Neck.Usual);
         (ulong pattern, int lowest) = StopPattern.Of(voicing.Setup, voicing.Fretting);
-        var search = new FingerSearch(voicing.Setup.StringCount, hand.UsesThumb);
+        var search = new FingerSearch(voicing.Setup.StringCount, hand.UsesThumb, ClampBars.Of(voicing.Setup, lowest, Fret.Last));
         var cheapest = new CheapestVisitor(neck.Remaining(lowest) / hand.SpanMillimetres);
         search.Visit(pattern, ref cheapest);
         if (cheapest.Best is not { } best)

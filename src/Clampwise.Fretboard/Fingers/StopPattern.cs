@@ -5,7 +5,7 @@ namespace Clampwise.Fretboard;
 /// <summary>
 /// All that decides which fingers can stop a fretting, wherever on the neck: one byte a string, the lowest string lowest. A barre may
 /// lie across a muted string, across one stopped at its fret or above, and across one held by a clamp at its fret or above; so a
-/// ringing string is kept with its ground.
+/// ringing string is kept with its ground. Whether the clamp itself is in its way, <see cref="ClampBars"/> say.
 /// </summary>
 internal static class StopPattern
 {
