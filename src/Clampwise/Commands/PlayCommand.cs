@@ -19,12 +19,14 @@ internal static class PlayCommand
         Argument<string[]> fretting = SharedOptions.FrettingArgument();
         Option<bool> behind = SharedOptions.Behind();
         var stroke = new Stroke();
+        var voice = new VoiceOptions();
         var command = new Command("play", "Play a voicing.") { setup, fretting, behind };
         stroke.AddTo(command);
+        voice.AddTo(command);
         command.SetAction(parsed =>
         {
             Result<Performance> performance = SharedOptions.ReadVoicing(parsed.GetRequiredValue(setup), string.Join(' ', parsed.GetRequiredValue(fretting)), parsed.GetValue(behind)).Then(voicing => stroke.Of(voicing, parsed));
-            return performance.TryGet(out Performance? play, out Fault? fault) ? Play(around, SettingsOf(around, parsed.GetValue(data)), play) : around.Refuse(fault);
+            return performance.TryGet(out Performance? play, out Fault? fault) ? Play(around, voice.In(SettingsOf(around, parsed.GetValue(data)), parsed), play) : around.Refuse(fault);
         });
         return command;
     }

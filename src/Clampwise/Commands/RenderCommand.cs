@@ -2,7 +2,6 @@ using System.CommandLine;
 using Clampwise.Fretboard;
 using Clampwise.Sound;
 using Clampwise.Sound.Files;
-using Clampwise.Sound.Strings;
 using Clampwise.Theory;
 
 namespace Clampwise.Commands;
@@ -14,14 +13,16 @@ internal static class RenderCommand
     {
         Argument<string> setup = SharedOptions.SetupArgument();
         var fretting = new Argument<string>("fretting") { Description = SharedOptions.FrettingWords };
-        var file = new Argument<string?>("file") { Description = "The WAV file to write.", Arity = ArgumentArity.ZeroOrOne };
+        var file = new Argument<string?>("file") { Description = "The file to write: .wav, or .mid for its notes.", Arity = ArgumentArity.ZeroOrOne };
         var output = new Option<string?>("--output", "-o") { Description = "The WAV file to write, if it is not the last word.", HelpName = "file" };
         var depth = new Option<string>("--depth") { Description = "16 or 24 bits, or float.", HelpName = "depth", DefaultValueFactory = _ => "16" };
         var rate = new Option<int>("--rate") { Description = "Frames a second.", HelpName = "hertz", DefaultValueFactory = _ => SampleRate.Standard.Hertz };
         Option<bool> behind = SharedOptions.Behind();
         var stroke = new Stroke();
-        var command = new Command("render", "Write a voicing's sound to a WAV file, with the same samples as play.") { setup, fretting, file, output, depth, rate, behind };
+        var voice = new VoiceOptions();
+        var command = new Command("render", "Write a voicing's sound to a WAV file, with the same samples as play, or its notes to a MIDI file.") { setup, fretting, file, output, depth, rate, behind };
         stroke.AddTo(command);
+        voice.AddTo(command);
         command.SetAction(parsed =>
         {
             Result<Voicing> voicing = SharedOptions.ReadVoicing(parsed.GetRequiredValue(setup), parsed.GetRequiredValue(fretting), parsed.GetValue(behind));
@@ -34,7 +35,17 @@ internal static class RenderCommand
                 return around.Refuse(fault);
             }
 
-            return WaveFile.Write(write.Path, new PluckedGuitar(), write.Play, write.Depth, write.Rate).TryGet(out _, out fault) ? ExitCode.Good : around.Fail(fault);
+            if (IsMidi(write.Path))
+            {
+                return StandardMidiFile.Write(write.Path, write.Play).TryGet(out _, out fault) ? ExitCode.Good : around.Fail(fault);
+            }
+
+            if (!SoundSystem.LoadInstrument(voice.In(SoundSettings.Standard, parsed)).TryGet(out IInstrument? instrument, out fault))
+            {
+                return around.Refuse("--soundfont", fault);
+            }
+
+            return WaveFile.Write(write.Path, instrument, write.Play, write.Depth, write.Rate).TryGet(out _, out fault) ? ExitCode.Good : around.Fail(fault);
         });
         return command;
     }
@@ -42,9 +53,11 @@ internal static class RenderCommand
     private static Result<string> PathOf(string? path) => path switch
     {
         null or "" => new Fault("no file was named: add one, such as chord.wav"),
-        _ when path.StartsWith("/dev/", StringComparison.Ordinal) || path.EndsWith(".wav", StringComparison.OrdinalIgnoreCase) => path,
-        _ => new Fault($"a WAV file ends in .wav, found '{path}'"),
+        _ when path.StartsWith("/dev/", StringComparison.Ordinal) || path.EndsWith(".wav", StringComparison.OrdinalIgnoreCase) || IsMidi(path) => path,
+        _ => new Fault($"a WAV file ends in .wav, a MIDI file in .mid, found '{path}'"),
     };
+
+    private static bool IsMidi(string path) => path.EndsWith(".mid", StringComparison.OrdinalIgnoreCase);
 
     private static Result<WaveDepth> DepthOf(string text) => text switch
     {

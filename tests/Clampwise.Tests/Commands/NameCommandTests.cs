@@ -54,7 +54,7 @@ public class NameCommandTests
     [InlineData("clampwise: --minutes: expected 1 to 120, found 0 (see clampwise --help)", "--minutes", "0")]
     [InlineData("clampwise: --minutes: expected a number, found 'abc' (see clampwise --help)", "--minutes", "abc")]
     [InlineData("clampwise: every string is muted: there is nothing to hear", "render", "2-4@2", "xxxxxx", "silence.wav")]
-    [InlineData("clampwise: a WAV file ends in .wav, found 'a.mp3'", "render", "2-4@2", "x04600", "a.mp3")]
+    [InlineData("clampwise: a WAV file ends in .wav, a MIDI file in .mid, found 'a.mp3'", "render", "2-4@2", "x04600", "a.mp3")]
     [InlineData("clampwise: --depth: expected 16, 24 or float, found '8'", "render", "2-4@2", "x04600", "a.wav", "--depth", "8")]
     [InlineData("clampwise: --string: there is no string 7: strings are numbered 1, the highest, to 6", "play", "2-4@2", "x04600", "--string", "7")]
     [InlineData("clampwise: --stroke: expected one of down, up, block, arpeggio, found 'sideways'", "play", "2-4@2", "x04600", "--stroke", "sideways")]

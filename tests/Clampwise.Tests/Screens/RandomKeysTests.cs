@@ -1,0 +1,70 @@
+using Clampwise.Practice;
+using Clampwise.Screens;
+using Terminal.Gui.Input;
+
+namespace Clampwise.Tests.Screens;
+
+[Collection(nameof(TestTerminal))]
+public class RandomKeysTests
+{
+    private static readonly Key[] s_keys =
+    [
+        Key.Enter, Key.Enter, Key.Enter, Key.Space, Key.Esc, Key.Tab, Key.Backspace, Key.CursorUp, Key.CursorDown, Key.CursorLeft, Key.CursorRight,
+        Key.PageUp, Key.PageDown, Key.Home, Key.End, Key.F1, Key.F2, Key.F3, Key.F4, Key.F5, Key.F6, Key.F7, Key.F8, Key.Delete,
+    ];
+
+    private const string Signs = "abcdefghijklmnoprstuvwxyzABCDEFG0123456789#/+-=.^?@ (),";
+
+    // CLAMPWISE_RANDOM_KEYS sets how many keys each seed presses, for a long run by hand.
+    private static int Count => int.TryParse(Environment.GetEnvironmentVariable("CLAMPWISE_RANDOM_KEYS"), out int count) ? count : 1500;
+
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3)]
+    [InlineData(4)]
+    public void No_key_crashes_and_no_answer_is_lost(int seed)
+    {
+        var random = new Random(seed);
+        using var room = new Room(isAudible: seed % 2 == 0);
+        for (int i = 0; i < Count; i++)
+        {
+            Step(room, random);
+            Assert.NotNull(room.Shell.Front);
+        }
+
+        _ = room.Screen;
+        // What the pages know of the player is what the log says, once the session in front is put down.
+        while (room.Shell.Front is not TodayPage)
+        {
+            room.Shell.Close();
+        }
+
+        MemoryState rebuilt = MemoryState.Rebuild(room.Log.ReadAll(), room.Desk.Settings.Memory);
+        Assert.Equal(rebuilt.AttemptCount, room.Desk.Remembered.AttemptCount);
+        Assert.Equal(rebuilt.Items.Count, room.Desk.Remembered.Items.Count);
+        Assert.All(rebuilt.Items, pair => Assert.Equal(pair.Value.Memory, room.Desk.Remembered.Items[pair.Key].Memory));
+    }
+
+    private static void Step(Room room, Random random)
+    {
+        room.After(random.NextDouble() * 3);
+        switch (random.Next(20))
+        {
+            case 0:
+                room.Resize(random.Next(30, 160), random.Next(8, 60));
+                break;
+            case < 9:
+                room.Press(s_keys[random.Next(s_keys.Length)]);
+                break;
+            default:
+                room.Type(Signs[random.Next(Signs.Length)].ToString());
+                break;
+        }
+
+        if (random.Next(8) == 0)
+        {
+            _ = room.Screen;
+        }
+    }
+}
