@@ -101,6 +101,18 @@ public class SessionPageTests
     }
 
     [Fact]
+    public void Time_in_another_window_is_no_thinking()
+    {
+        using var room = new Room();
+        room.Press(Key.Enter).After(2);
+        room.Shell.Attend(false);
+        room.After(300);
+        room.Shell.Attend(true);
+        room.After(3).Type("k");
+        Assert.Equal(TimeSpan.FromSeconds(5), Assert.Single(room.Log.Attempts).Thinking);
+    }
+
+    [Fact]
     public void A_session_whose_time_is_over_ends_in_its_summary_when_taken_up()
     {
         using var room = new Room();

@@ -40,7 +40,7 @@ internal abstract class Page
     {
     }
 
-    /// <summary>Another page lies in front of this one, or no longer does.</summary>
+    /// <summary>Another page lies in front of this one or the terminal's window has lost the focus, or no longer so.</summary>
     public virtual void Attend(bool isAttending)
     {
     }

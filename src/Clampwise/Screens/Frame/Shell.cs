@@ -94,6 +94,15 @@ internal sealed class Shell : Runnable
         RequestStop();
     }
 
+    /// <summary>The terminal's window lost or regained the player's attention.</summary>
+    public void Attend(bool isAttending)
+    {
+        if (_pages.TryPeek(out Page? front))
+        {
+            front.Attend(isAttending);
+        }
+    }
+
     /// <summary>Does something on the thread of the screen, whichever thread asks for it, and draws anew.</summary>
     public void Post(Action action) => App?.Invoke(() =>
     {
