@@ -31,7 +31,7 @@ internal sealed record StringVoice(
     private const double MostReadSharp = 1.3;
 
     // So that six strings picked as hard as they go stay below the ceiling.
-    private const double FirmLevel = 0.063;
+    private const double FirmLevel = 0.062;
 
     // How far the outer strings stand to the sides, 0 to 1.
     private const double WidestPan = 0.4;
