@@ -105,9 +105,13 @@ internal sealed class TodayPage(Shell shell, Desk desk, SettingsKeeper settings,
     private Setup FirstSetup(SessionPlan plan) =>
         (desk.Resting?.Open?.Planned ?? plan.All.FirstOrDefault())?.Item.Drill.Setup ?? desk.Drills[0].Setup;
 
+    private string? SoundNotice => desk.Sound.Notice is { } notice && !desk.Sound.IsAudible
+        ? $"{notice}; no ear questions meanwhile"
+        : desk.Sound.Notice;
+
     private IEnumerable<Line> Notices(int width)
     {
-        IEnumerable<string?> said = [.. notices(), settings.FaultsInShort, desk.Sound.Notice, _notice];
+        IEnumerable<string?> said = [.. notices(), settings.FaultsInShort, SoundNotice, _notice];
         return said.OfType<string>().SelectMany(words => Line.Wrap(words, width, Tone.Wrong));
     }
 
