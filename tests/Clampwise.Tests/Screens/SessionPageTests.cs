@@ -195,6 +195,18 @@ public class SessionPageTests
         Assert.Equal("Dsus4", Assert.Single(room.Log.Attempts).Answer);
     }
 
+    [Theory]
+    [InlineData("cm", "Cm7")]
+    [InlineData("cma", "Cmaj7")]
+    [InlineData("cM", "CM")]
+    [InlineData("f#su", "F#sus2")]
+    public void Completion_keeps_major_and_minor_apart(string typed, string completed)
+    {
+        using var room = new Room();
+        room.Press(Key.Enter).Type("t").Type(typed).Press(Key.Tab);
+        Assert.Contains($"Name: {completed}_", room.Screen);
+    }
+
     [Fact]
     public void A_name_that_does_not_read_costs_nothing()
     {

@@ -12,7 +12,7 @@ internal sealed record Entry(string Text)
 
     // House spellings of the names that drills use most; completion only saves typing, any reading of a name is taken.
     private static readonly string[] s_endings =
-        ["", "m", "5", "sus2", "sus4", "add9", "add4", "6", "6/9", "7", "maj7", "m7", "m(add9)", "m(add4)", "m6", "7sus4", "9", "maj9", "m9", "11", "m11", "dim", "aug", "m7b5"];
+        ["", "m", "5", "sus2", "sus4", "add9", "add4", "6", "6/9", "7", "m7", "maj7", "m(add9)", "m(add4)", "m6", "7sus4", "9", "maj9", "m9", "11", "m11", "dim", "aug", "m7b5"];
 
     public static Entry Empty { get; } = new("");
 
@@ -41,14 +41,14 @@ internal sealed record Entry(string Text)
         return new Entry(Text + (Text.Length == 0 && sign is >= 'a' and <= 'g' ? char.ToUpperInvariant(sign) : sign));
     }
 
-    /// <summary>Names that what stands there may become, the shortest first.</summary>
+    /// <summary>Names that what stands there may become, the commonest first. M and m are two things: CM7 must not become Cm7.</summary>
     public IEnumerable<string> Completions
     {
         get
         {
             int root = Text.Length > 1 && Text[1] is '#' or 'b' or '♯' or '♭' ? 2 : 1;
             return Text.Length >= root && NoteName.Parse(Text[..root]).IsGood
-                ? s_endings.Where(ending => ending.StartsWith(Text[root..], StringComparison.OrdinalIgnoreCase)).Select(ending => Text[..root] + ending)
+                ? s_endings.Where(ending => ending.StartsWith(Text[root..], StringComparison.Ordinal)).Select(ending => Text[..root] + ending)
                 : [];
         }
     }
