@@ -31,11 +31,16 @@ internal static class MusicXmlReader
     // A diminished seventh stands on a diminished triad, whichever of its degrees was said first.
     private static bool SettleDiminishedSeventh(ChordQualityDraft draft)
     {
-        bool isFifthGone = draft.Altered.Contains(ChordDegree.Of(5, -1)) || draft.Omitted.HasNumber(5);
-        bool hasPerfectFifth = draft.Triad == TriadKind.Minor && !isFifthGone;
-        if (draft.Seventh != SeventhKind.Diminished || hasPerfectFifth)
+        if (draft.Seventh != SeventhKind.Diminished)
         {
-            return draft.Seventh != SeventhKind.Diminished;
+            return true;
+        }
+
+        bool hasFifth = !draft.Altered.Contains(ChordDegree.Of(5, -1)) && !draft.Omitted.HasNumber(5);
+        bool hasMinorThird = draft.Triad == TriadKind.Minor || draft.Omitted.HasNumber(3);
+        if (draft.Triad != TriadKind.Diminished && (hasFifth || !hasMinorThird))
+        {
+            return false;
         }
 
         draft.Triad = TriadKind.Diminished;
@@ -91,8 +96,7 @@ internal static class MusicXmlReader
             _ => SeventhKind.None,
         };
         bool hadSixth = draft.Extent is ChordExtent.Sixth or ChordExtent.SixthNinth;
-        bool isOnItsTriad = seventh != SeventhKind.Diminished || draft.Triad is TriadKind.Minor or TriadKind.Diminished;
-        bool isPossible = seventh != SeventhKind.None && !hadSixth && isOnItsTriad;
+        bool isPossible = seventh != SeventhKind.None && !hadSixth;
         if (isPossible)
         {
             draft.Seventh = seventh;
