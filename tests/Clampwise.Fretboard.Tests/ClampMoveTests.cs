@@ -11,7 +11,7 @@ public class ClampMoveTests
 
     [Fact]
     public void With_every_string_held_shapes_keep_their_names_and_sound_higher_by_the_move() =>
-        s_moves.Where(pair => pair.Move.IsExact).Sample(pair =>
+        s_moves.Where(pair => pair.Move.IsExact).Holds(pair =>
         {
             Voicing moved = pair.Move.Moved(pair.Voicing).Value;
             Assert.Equal(pair.Voicing.Pitches.Select(pitch => pitch + pair.Move.Frets), moved.Pitches);
@@ -20,7 +20,7 @@ public class ClampMoveTests
 
     [Fact]
     public void Free_strings_that_ring_stay_and_every_other_string_moves() =>
-        s_moves.Sample(pair =>
+        s_moves.Holds(pair =>
         {
             Voicing moved = pair.Move.Moved(pair.Voicing).Value;
             Assert.All(moved.Strings.Zip(pair.Voicing.Strings).Where(both => both.First.Pitch is not null), both => Assert.Equal(

@@ -109,17 +109,17 @@ public class FingeringTests
 
     [Fact]
     public void The_same_shape_is_no_harder_higher_up() =>
-        Fretted("standard").Sample(voicing =>
+        Fretted("standard").Holds(voicing =>
         {
             ClampMove move = ClampMove.Of(voicing.Setup, 1).Value;
             Result<Fingering> low = Fingering.Of(voicing);
             Result<Fingering> high = move.Moved(voicing).Then(moved => Fingering.Of(moved));
             Assert.True(!low.IsGood || !high.IsGood ? !low.IsGood || voicing.Fretting.Stops.Any(stop => stop.Finger?.Number == Fret.Last)
                 : high.Value.Difficulty <= low.Value.Difficulty + 1e-9);
-        }, iter: Trials);
+        }, count: Trials);
 
     [Fact]
-    public void Every_fretted_string_has_one_finger_and_fingers_keep_their_order() => Anything.Sample(voicing =>
+    public void Every_fretted_string_has_one_finger_and_fingers_keep_their_order() => Anything.Holds(voicing =>
     {
         if (!Fingering.Of(voicing, s_widest with { UsesThumb = true }).TryGet(out Fingering? fingering, out _))
         {
@@ -136,10 +136,10 @@ public class FingeringTests
             Assert.True(voicing.Strings.Single(s => s.Number == number) is var s && (s.Pitch is null || s.StoppedAt >= barre.Fret))));
         Assert.All(fingering.Placements, placement => Assert.DoesNotContain(voicing.Setup.Clamps, clamp =>
             clamp.Fret == placement.Fret && clamp.Strings.Strings.Any(placement.Across.Contains)));
-    }, iter: Trials);
+    }, count: Trials);
 
     [Fact]
-    public void No_assignment_of_any_finger_to_any_string_is_cheaper() => Anything.Sample(voicing =>
+    public void No_assignment_of_any_finger_to_any_string_is_cheaper() => Anything.Holds(voicing =>
     {
         double naive = NaiveFingering.LeastPoints(voicing, Hand.Large, Neck.Usual);
         Result<Fingering> found = Fingering.Of(voicing, Hand.Large);
@@ -148,7 +148,7 @@ public class FingeringTests
 
         static bool IsOfFingers(Price price) =>
             !price.Words.Contains("muted", StringComparison.Ordinal) && !price.Words.Contains("the clamp", StringComparison.Ordinal);
-    }, iter: Trials);
+    }, count: Trials);
 
     [Theory]
     [InlineData("small", 90.0)]

@@ -41,7 +41,7 @@ public class FrettingCounterTests
     [Fact]
     public void A_plain_enumeration_counts_the_same() =>
         Gen.Select(Gens.Setups.Where(setup => setup.StringCount <= 5), Gen.Int[1, 7], Gen.Int[1, 5], Gen.Int[0, 5], Gen.Int[0, 3], Gen.Bool)
-            .Sample((setup, maxFret, span, fingers, minStrings, flag) =>
+            .Holds((setup, maxFret, span, fingers, minStrings, flag) =>
             {
                 var counter = new FrettingCounter
                 {
@@ -53,7 +53,7 @@ public class FrettingCounterTests
                 };
                 int expected = NaiveSpace.Frettings(setup, counter.Space).Count(fretting => NaiveSpace.Passes(setup, fretting, counter));
                 Assert.Equal(expected, counter.Count(setup));
-            }, iter: 60);
+            }, count: 60);
 
     [Theory]
     [InlineData(0, 4, "the highest fret is 0: give 1 to 24")]

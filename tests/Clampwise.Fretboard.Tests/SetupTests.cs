@@ -29,7 +29,7 @@ public class SetupTests
         Assert.Equal(turned, Setup.Parse(setup).Value.Turned().Value.ToString());
 
     [Fact]
-    public void A_fret_counts_from_home_and_back() => Gen.Select(Gens.Setups, Gen.Int[0, Fret.Last]).Sample((setup, fret) =>
+    public void A_fret_counts_from_home_and_back() => Gen.Select(Gens.Setups, Gen.Int[0, Fret.Last]).Holds((setup, fret) =>
     {
         HomeFret fromHome = setup.FromHome(Fret.Of(fret));
         Assert.Equal(fret - setup.HomeFret.Number, fromHome.Number);
@@ -40,10 +40,10 @@ public class SetupTests
 
     [Fact]
     public void Turned_twice_is_the_same_setup() =>
-        Gens.Setups.Sample(setup => Assert.Equal(setup, setup.Turned().Value.Turned().Value));
+        Gens.Setups.Holds(setup => Assert.Equal(setup, setup.Turned().Value.Turned().Value));
 
     [Fact]
-    public void Every_string_is_held_or_free() => Gens.Setups.Sample(setup =>
+    public void Every_string_is_held_or_free() => Gens.Setups.Holds(setup =>
     {
         Assert.Equal(StringSet.All(setup.StringCount), setup.HeldStrings.Union(setup.FreeStrings));
         Assert.Equal(0, setup.HeldStrings.Intersect(setup.FreeStrings).Count);
@@ -51,7 +51,7 @@ public class SetupTests
     });
 
     [Fact]
-    public void Moving_there_and_back_is_the_same_setup() => Gen.Select(Gens.Setups, Gen.Int[-4, 4]).Sample((setup, frets) =>
+    public void Moving_there_and_back_is_the_same_setup() => Gen.Select(Gens.Setups, Gen.Int[-4, 4]).Holds((setup, frets) =>
         Assert.True(!setup.MovedBy(frets).TryGet(out Setup? moved, out _) || moved.MovedBy(-frets).Value.Equals(setup)));
 
     [Fact]

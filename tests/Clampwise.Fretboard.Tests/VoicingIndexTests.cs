@@ -13,7 +13,7 @@ public class VoicingIndexTests
             Hand.OfSpan(millimetres).Value with { UsesThumb = thumb }));
 
     [Fact]
-    public void On_small_necks_it_holds_just_what_brute_force_finds() => s_small.Sample(small =>
+    public void On_small_necks_it_holds_just_what_brute_force_finds() => s_small.Holds(small =>
     {
         var expected = NaiveSpace.Frettings(small.Setup, small.Space)
             .Where(fretting => Fingering.Of(Voicing.Create(small.Setup, fretting, allowBehindClamp: true).Value, small.Hand).IsGood)
@@ -21,10 +21,10 @@ public class VoicingIndexTests
         Fretting[] actual = [.. VoicingIndex.Build(small.Setup, small.Hand, space: small.Space).Frettings];
         Assert.Equal(actual.Length, actual.Distinct().Count());
         Assert.True(expected.SetEquals(actual));
-    }, iter: 25);
+    }, count: 25);
 
     [Fact]
-    public void Difficulty_bass_and_classes_are_those_of_the_voicing() => s_small.Sample(small =>
+    public void Difficulty_bass_and_classes_are_those_of_the_voicing() => s_small.Holds(small =>
     {
         foreach (PackedVoicing packed in VoicingIndex.Build(small.Setup, small.Hand, space: small.Space).Parts.SelectMany(part => part))
         {
@@ -35,7 +35,7 @@ public class VoicingIndexTests
             Assert.Equal(voicing.Pitches.Min().Class.Number, packed.BassClass);
             Assert.Equal(voicing.Pitches.Aggregate(0, (bits, pitch) => bits | (1 << pitch.Class.Number)), packed.Classes);
         }
-    }, iter: 15);
+    }, count: 15);
 
     // A hand that reaches everything can finger all that four fingers can stop where any may barre: the counts that two
     // independent programs agree on, less those that need a barre through a clamp, which the brute force alone tells apart.

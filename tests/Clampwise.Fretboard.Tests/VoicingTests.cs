@@ -40,7 +40,7 @@ public class VoicingTests
 
     [Fact]
     public void A_string_sounds_at_its_tuning_plus_the_finger_or_else_the_ground() =>
-        Gens.Voicings.Sample(voicing => Assert.All(voicing.Strings, s => Assert.Equal(
+        Gens.Voicings.Holds(voicing => Assert.All(voicing.Strings, s => Assert.Equal(
             s.Stop.IsMuted ? null : voicing.Setup.Tuning[s.Number] + Math.Max(s.Stop.Finger?.Number ?? 0, HighestClampOn(voicing, s.Number)),
             s.Pitch)));
 
@@ -48,12 +48,12 @@ public class VoicingTests
         voicing.Setup.Clamps.Where(clamp => clamp.Strings.Contains(number)).Select(clamp => clamp.Fret.Number).Append(0).Max();
 
     [Fact]
-    public void Every_voicing_has_both_names() => Gens.Voicings.Sample(voicing =>
+    public void Every_voicing_has_both_names() => Gens.Voicings.Holds(voicing =>
         Assert.DoesNotContain("", new[] { voicing.SoundingName, voicing.ShapeName }));
 
     [Fact]
     public void The_shape_in_the_rig_keeps_its_name_and_sounds_lower_by_the_fret_of_the_full_capo() =>
-        Gens.Voicings.Where(voicing => voicing.Setup.HomeFret >= voicing.Setup.RigFret).Sample(voicing =>
+        Gens.Voicings.Where(voicing => voicing.Setup.HomeFret >= voicing.Setup.RigFret).Holds(voicing =>
         {
             Voicing inRig = voicing.InRig();
             Assert.Equal(voicing.ShapeName, inRig.ShapeName);

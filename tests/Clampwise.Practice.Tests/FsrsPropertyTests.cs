@@ -9,12 +9,12 @@ public class FsrsPropertyTests
     private static readonly Gen<FsrsWeights> s_weights = Gen.Int[1, 500].Select(SimulatedLearner.SomeWeights);
 
     [Fact]
-    public void Stability_is_the_time_at_which_recall_is_ninety_percent() => Gen.Select(s_weights, Gen.Double[0.1, 3000]).Sample((weights, stability) =>
+    public void Stability_is_the_time_at_which_recall_is_ninety_percent() => Gen.Select(s_weights, Gen.Double[0.1, 3000]).Holds((weights, stability) =>
         Math.Abs(new Fsrs(weights, FsrsSettings.Usual).Recall(stability, stability) - 0.9) < 1e-6);
 
     [Fact]
     public void Recall_starts_at_one_and_falls_with_time_and_faster_with_less_stability() =>
-        Gen.Select(s_weights, Gen.Double[0.1, 3000], Gen.Double[0, 3000], Gen.Double[0.1, 500]).Sample((weights, stability, days, more) =>
+        Gen.Select(s_weights, Gen.Double[0.1, 3000], Gen.Double[0, 3000], Gen.Double[0.1, 500]).Holds((weights, stability, days, more) =>
         {
             var model = new Fsrs(weights, FsrsSettings.Usual);
             Assert.Equal(1, model.Recall(stability, 0));
@@ -23,7 +23,7 @@ public class FsrsPropertyTests
         });
 
     [Fact]
-    public void A_later_success_raises_stability_more_and_a_better_grade_too() => Gen.Select(s_memories, Gen.Int[1, 300]).Sample((memory, days) =>
+    public void A_later_success_raises_stability_more_and_a_better_grade_too() => Gen.Select(s_memories, Gen.Int[1, 300]).Holds((memory, days) =>
     {
         double Next(int after, Grade grade) => Fsrs.Default.Next(memory, after, grade).Stability;
         Assert.True(Next(days, Grade.Strained) >= memory.Stability);
@@ -33,19 +33,19 @@ public class FsrsPropertyTests
     });
 
     [Fact]
-    public void What_is_harder_gains_less() => Gen.Select(s_memories, Gen.Int[1, 300]).Sample((memory, days) =>
+    public void What_is_harder_gains_less() => Gen.Select(s_memories, Gen.Int[1, 300]).Holds((memory, days) =>
         Fsrs.Default.Next(memory with { Difficulty = Math.Min(10, memory.Difficulty + 1) }, days, Grade.Steady).Stability
             <= Fsrs.Default.Next(memory, days, Grade.Steady).Stability);
 
     [Fact]
-    public void At_ninety_percent_the_interval_is_the_stability_and_less_wished_means_longer() => s_memories.Sample(memory =>
+    public void At_ninety_percent_the_interval_is_the_stability_and_less_wished_means_longer() => s_memories.Holds(memory =>
     {
         Assert.InRange(Fsrs.Default.IntervalDays(memory.Stability), Math.Max(1, memory.Stability - 0.51), Math.Max(1, memory.Stability + 0.51));
         Assert.True(new Fsrs(FsrsWeights.Default, new FsrsSettings(0.8)).IntervalDays(memory.Stability) >= Fsrs.Default.IntervalDays(memory.Stability));
     });
 
     [Fact]
-    public void States_stay_in_their_ranges() => Gen.Select(s_weights, Gen.Int[1, 4].Array[1, 40], Gen.Int[0, 400].Array[40]).Sample((weights, grades, gaps) =>
+    public void States_stay_in_their_ranges() => Gen.Select(s_weights, Gen.Int[1, 4].Array[1, 40], Gen.Int[0, 400].Array[40]).Holds((weights, grades, gaps) =>
     {
         var model = new Fsrs(weights, FsrsSettings.Usual);
         Memory memory = model.First((Grade)grades[0]);

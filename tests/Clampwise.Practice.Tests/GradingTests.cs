@@ -12,14 +12,14 @@ public class GradingTests
 
     [Fact]
     public void A_right_answer_is_never_missed_and_a_wrong_one_always_is() =>
-        s_evidence.Sample(evidence => (Grading.Of(evidence) == Grade.Missed) == !evidence.IsCorrect);
+        s_evidence.Holds(evidence => (Grading.Of(evidence) == Grade.Missed) == !evidence.IsCorrect);
 
     [Fact]
     public void Nothing_is_instant_at_first_sight() =>
-        s_evidence.Sample(evidence => Grading.Of(evidence with { IsFirstSight = true }) != Grade.Instant);
+        s_evidence.Holds(evidence => Grading.Of(evidence with { IsFirstSight = true }) != Grade.Instant);
 
     [Fact]
-    public void A_hint_or_more_hesitation_never_raises_the_grade() => s_evidence.Sample(evidence =>
+    public void A_hint_or_more_hesitation_never_raises_the_grade() => s_evidence.Holds(evidence =>
     {
         Grade grade = Grading.Of(evidence);
         return Grading.Of(evidence with { Hints = evidence.Hints + 1 }) <= grade

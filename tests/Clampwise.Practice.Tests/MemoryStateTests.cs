@@ -13,7 +13,7 @@ public class MemoryStateTests
         .Array[0, 60].Select(Log);
 
     [Fact]
-    public void A_rebuild_equals_adding_one_by_one() => s_logs.Sample(log =>
+    public void A_rebuild_equals_adding_one_by_one() => s_logs.Holds(log =>
     {
         MemoryState state = MemoryState.Empty(FsrsSettings.Usual);
         foreach (Attempt attempt in log.OfType<Attempt>())
@@ -26,7 +26,7 @@ public class MemoryStateTests
     });
 
     [Fact]
-    public void Order_and_doubling_make_no_difference() => Gen.Select(s_logs, Gen.Int).Sample((log, seed) =>
+    public void Order_and_doubling_make_no_difference() => Gen.Select(s_logs, Gen.Int).Holds((log, seed) =>
     {
         LogEntry[] mixed = [.. log, .. log.Take(log.Length / 2)];
         new Random(seed).Shuffle(mixed);
@@ -34,7 +34,7 @@ public class MemoryStateTests
     });
 
     [Fact]
-    public void An_undone_attempt_counts_for_nothing() => s_logs.Sample(log =>
+    public void An_undone_attempt_counts_for_nothing() => s_logs.Holds(log =>
     {
         if (log.OfType<Attempt>().LastOrDefault() is { } last)
         {

@@ -14,7 +14,7 @@ public sealed class DataToolsTests : IDisposable
     public void Dispose() => _scratch.Dispose();
 
     [Fact]
-    public void What_is_exported_is_imported_elsewhere_as_it_was() => Some.Entry.Array[30].Sample(
+    public void What_is_exported_is_imported_elsewhere_as_it_was() => Some.Entry.Array[30].Holds(
         entries =>
         {
             using var elsewhere = new ScratchFolder();
@@ -29,7 +29,7 @@ public sealed class DataToolsTests : IDisposable
             Assert.Equal((entries.Length, entries.Length), (report.Read, report.Added));
             Same.Log(entries, store.ReadAll());
         },
-        iter: 8);
+        count: 8);
 
     [Fact]
     public void Of_a_file_with_broken_lines_all_good_ones_are_taken_and_the_bad_ones_are_listed()

@@ -7,7 +7,7 @@ namespace Clampwise.Storage.Tests;
 public class JournalLineTests
 {
     [Fact]
-    public void Every_entry_reads_back_as_it_was() => Some.Entry.Sample(entry =>
+    public void Every_entry_reads_back_as_it_was() => Some.Entry.Holds(entry =>
     {
         byte[] line = JournalLine.Encode(entry);
         Assert.Equal((byte)'\n', line[^1]);

@@ -14,7 +14,7 @@ public sealed class ProgressStoreTests : IDisposable
     public void Dispose() => _scratch.Dispose();
 
     [Fact]
-    public void What_was_kept_is_there_at_the_next_start() => Some.Entry.Array[60].Sample(entries =>
+    public void What_was_kept_is_there_at_the_next_start() => Some.Entry.Array[60].Holds(entries =>
     {
         using var scratch = new ScratchFolder();
         using (ProgressStore store = ProgressStore.Open(scratch.Data, _time).Value)
@@ -27,7 +27,7 @@ public sealed class ProgressStoreTests : IDisposable
         using ProgressStore again = ProgressStore.Open(scratch.Data, _time).Value;
         Assert.Empty(again.Notices);
         Same.Log(entries, again.ReadAll());
-    }, iter: 8);
+    }, count: 8);
 
     [Fact]
     public void The_same_answer_twice_counts_once()

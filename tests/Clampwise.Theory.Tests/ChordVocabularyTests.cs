@@ -25,11 +25,11 @@ public class ChordVocabularyTests
 
     [Fact]
     public void Print_then_parse_is_the_identity() =>
-        s_symbols.Sample(symbol => Assert.Equal(symbol, ChordSymbol.Parse(symbol.ToString()).Value), iter: 20_000);
+        s_symbols.Holds(symbol => Assert.Equal(symbol, ChordSymbol.Parse(symbol.ToString()).Value), count: 20_000);
 
     [Fact]
     public void To_MusicXml_and_back_keeps_the_notes() =>
-        s_symbols.Sample(
+        s_symbols.Holds(
             symbol =>
             {
                 var kind = MusicXmlKind.Of(symbol.Quality);
@@ -40,11 +40,11 @@ public class ChordVocabularyTests
                     Assert.Equal(Notes(symbol.Quality), Notes(MusicXmlKind.ToQuality(kind.Kind, kind.Degrees.AsSpan()).Value));
                 }
             },
-            iter: 2_000);
+            count: 2_000);
 
     [Fact]
     public void Transposing_there_and_back_keeps_the_chord() =>
-        Gen.Select(s_symbols, Gen.Int[-24, 24]).Sample((symbol, n) =>
+        Gen.Select(s_symbols, Gen.Int[-24, 24]).Holds((symbol, n) =>
         {
             Assert.True(symbol.TransposedBy(n).TransposedBy(-n).IsSameChordAs(symbol));
             Assert.Equal(symbol.Root.Class + n, symbol.TransposedBy(n).Root.Class);

@@ -36,7 +36,7 @@ public class IntervalTests
 
     [Fact]
     public void Adding_and_taking_away_keeps_the_spelling() =>
-        Gen.Select(s_pitches, Gen.Int[1, 13], Gen.Int[-1, 1]).Sample((pitch, number, alteration) =>
+        Gen.Select(s_pitches, Gen.Int[1, 13], Gen.Int[-1, 1]).Holds((pitch, number, alteration) =>
         {
             var interval = Interval.Of(number, alteration);
             SpelledPitch above = pitch + interval;

@@ -115,7 +115,7 @@ public class SonorityTests
 
     [Fact]
     public void Moving_every_pitch_moves_every_reading() =>
-        Gen.Select(s_voicings, Gen.Int[-24, 24]).Sample((pitches, n) =>
+        Gen.Select(s_voicings, Gen.Int[-24, 24]).Holds((pitches, n) =>
         {
             Sonority here = Sonority.Read(pitches);
             Sonority there = Sonority.Read([.. pitches.Select(pitch => pitch + n)]);
@@ -125,7 +125,7 @@ public class SonorityTests
 
     [Fact]
     public void The_order_of_the_strings_changes_no_name() =>
-        Gen.Select(s_voicings, Gen.Int[0, 7]).Sample((pitches, turn) =>
+        Gen.Select(s_voicings, Gen.Int[0, 7]).Holds((pitches, turn) =>
         {
             int cut = turn % pitches.Length;
             Pitch[] turned = [.. pitches[cut..], .. pitches[..cut]];
@@ -134,7 +134,7 @@ public class SonorityTests
 
     [Fact]
     public void A_doubled_tone_or_an_omitted_fifth_leaves_the_quality_of_a_seventh_chord() =>
-        Gen.Select(Gen.Int[40, 51], Gen.Int[0, 3], Gen.OneOf(Gen.Const("7"), Gen.Const("m7"), Gen.Const("maj7"), Gen.Const("m(maj7)"))).Sample((root, doubled, text) =>
+        Gen.Select(Gen.Int[40, 51], Gen.Int[0, 3], Gen.OneOf(Gen.Const("7"), Gen.Const("m7"), Gen.Const("maj7"), Gen.Const("m(maj7)"))).Holds((root, doubled, text) =>
         {
             var quality = ChordQuality.Parse(text).Value;
             Pitch[] all = [.. quality.Tones.Select(tone => Pitch.FromMidi(root + tone.Semitones))];
