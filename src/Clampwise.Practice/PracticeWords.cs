@@ -15,6 +15,9 @@ internal static class PracticeWords
     public static Fault BadShapeText(string found) =>
         new($"expected a shape as 'rig | shape', found '{found}'");
 
+    public static Fault BadClampWidth(string found) =>
+        new($"expected how many strings each clamp holds, 1 to {StringNumber.Most}, such as 3 or 3, 5, found '{found}'");
+
     public static Fault BadId(string found) => new($"expected an id of 32 hexadecimal digits, found '{found}'");
 
     public static Fault BadDrillId(string found) =>

@@ -30,14 +30,48 @@ start() { # a server of its own each time: one that is shutting down still answe
     "env LANG=C.UTF-8 TERM=tmux-256color $program --data $data $*; echo [left with \$?]; sleep 600"
 }
 
+give_up() { # says that the answer is not known, whether it would be picked or typed
+  case $(screen) in
+    *"Name: "*) keys F7 ;;
+    *) keys k ;;
+  esac
+}
+
 attempts() { $program data export --data "$data" | grep -c '"kind":"attempt"'; }
 
+# The first start: a clamp is picked and heard, three questions, the cautions.
+start --minutes 1
+expect "How many strings does your clamp hold?"
+keys Down
+expect "standard + 2-5@2"
+keys Up
+expect "standard + 3-5@2"
+keys Enter
+expect "Every voicing has two names."
+keys Enter
+expect "0 answered"
+for answered in 1 2 3; do
+  give_up
+  expect "$answered answered"
+  keys Enter
+done
+expect "3 asked"
+keys Enter
+expect "Before you practise, once:"
+keys Enter
+expect "The daily drill"
+keys q
+expect "[left with 0]"
+tmux -L "$socket" kill-server
+[ "$(attempts)" -eq 3 ] || fault "$(attempts) answers of the welcome in the data"
+
+# Never shown again; a whole short session.
 start --minutes 1
 expect "The daily drill"
 expect "standard + 3-5@2"
 keys Enter
 expect "0 answered"
-keys 1
+give_up
 expect "1 answered"
 expect "Grade:"
 keys p
@@ -47,14 +81,13 @@ for _ in $(seq 200); do
   now=$(screen)
   case $now in
     *"Enter next"*) keys Enter ;;
-    *"Name: "*) keys F7 ;;
     *": done"*) break ;;
-    *) keys k ;;
+    *) give_up ;;
   esac
   sleep 0.3
 done
 expect "on the next practice day."
-answered=$(screen | grep -oE '[0-9]+ asked' | grep -oE '[0-9]+')
+asked=$(screen | grep -oE '[0-9]+ asked' | grep -oE '[0-9]+')
 keys Enter
 expect "The daily drill"
 keys q
@@ -63,8 +96,8 @@ tmux -L "$socket" kill-server
 
 # The log is the truth: one line for every answer.
 logged=$(attempts)
-[ "${answered:-0}" -ge 3 ] || fault "only ${answered:-0} questions were asked"
-[ "$logged" -eq "${answered:-0}" ] || fault "$answered answered on the screen, $logged in the data"
+[ "${asked:-0}" -ge 3 ] || fault "only ${asked:-0} questions were asked"
+[ "$logged" -eq $((asked + 3)) ] || fault "$asked answered on the screen, $logged with the three of the welcome in the data"
 $program data check --data "$data" || fault "the data does not check"
 
 # Killed in the middle of a session: what was answered is there at the next start.
@@ -72,7 +105,7 @@ start --minutes 5
 expect "The daily drill"
 keys Enter
 expect "0 answered"
-keys k
+give_up
 expect "1 answered"
 pkill -KILL -f -- "--data $data"
 sleep 0.5

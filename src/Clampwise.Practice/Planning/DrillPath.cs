@@ -14,10 +14,11 @@ public static class DrillPath
     /// <summary>The open drills, in their order.</summary>
     /// <param name="drills">All drills, in the order for new learners.</param>
     /// <param name="memory">What is known of the player.</param>
-    public static ImmutableArray<Drill> Open(IEnumerable<Drill> drills, MemoryState memory)
+    /// <param name="own">The clamps at hand: a drill that takes another stays shut.</param>
+    public static ImmutableArray<Drill> Open(IEnumerable<Drill> drills, MemoryState memory, OwnClamps own = default)
     {
         HashSet<ShapeKey> met = [.. memory.Items.Keys.Select(key => key.Shape)];
-        Drill[] all = [.. drills];
+        Drill[] all = [.. drills.Where(drill => own.Fit(drill.Setup))];
         HashSet<DrillId> open = [.. all.Where(drill => drill.Voicings.Any(voicing => met.Contains(voicing.Key))).Select(drill => drill.Id)];
         int unmet = all.Where(drill => open.Contains(drill.Id)).SelectMany(drill => drill.Voicings).Count(voicing => !met.Contains(voicing.Key));
         if (unmet <= FewUnmet && all.FirstOrDefault(drill => !open.Contains(drill.Id)) is { } next)

@@ -49,6 +49,10 @@ internal static class OpenCommand
                     {
                         shell.Open(new SessionPage(shell, desk, session));
                     }
+                    else if (settings.Now.ShowsWelcome)
+                    {
+                        shell.Open(new WelcomePage(shell, desk, settings));
+                    }
 
                     TerminalHost.Run(shell);
                     desk.Close();

@@ -28,6 +28,12 @@ internal sealed record PlayerSettings
     /// <summary>The fretting hand.</summary>
     public Hand Hand { get; init; } = Hand.Medium;
 
+    /// <summary>The clamps that the player owns.</summary>
+    public OwnClamps Clamps { get; init; }
+
+    /// <summary>True until the welcome has been seen.</summary>
+    public bool ShowsWelcome { get; init; } = true;
+
     /// <summary>How fretboards lie.</summary>
     public FretboardStyle Fretboard { get; init; } = FretboardStyle.Usual;
 
@@ -62,6 +68,7 @@ internal sealed record PlayerSettings
     {
         SessionLength = SessionLength,
         Questions = new QuestionOptions(OffersNames) { Hand = Hand },
+        Clamps = Clamps,
         Style = Style,
         Fretboard = Fretboard,
         Dots = Dots,

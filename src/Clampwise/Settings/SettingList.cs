@@ -41,6 +41,8 @@ internal static class SettingList
 
     private static IEnumerable<Setting> Guitar() =>
     [
+        new Setting<OwnClamps>("guitar.clamps", "Your partial clamps", "How many strings each of them holds, such as 3, 5: no drill that takes another is asked. A full capo is taken to be at hand.",
+            new ClampsKind(), s => s.Clamps, (s, value) => s with { Clamps = value }),
         new Setting<Fretboard.Hand>("guitar.hand", "Span of your hand", "From index to little finger along the neck: a shape beyond it is no answer.",
             new HandKind(), s => s.Hand, (s, value) => s with { Hand = value }),
         new Setting<bool>("guitar.left-handed", "Left-handed", "Turns every fretboard round; strings and frets keep their numbers.",
@@ -53,6 +55,8 @@ internal static class SettingList
 
     private static IEnumerable<Setting> Screen() =>
     [
+        new Setting<bool>("screen.welcome", "Welcome at the next start", "Pick a clamp, hear it, answer three questions: shown at the first start only, unless you ask for it here.",
+            new FlagKind(), s => s.ShowsWelcome, (s, value) => s with { ShowsWelcome = value }),
         new Setting<string>("screen.theme", "Colours", "Own leaves the terminal's ground as it is, dark and light paint theirs, plain has no colour.",
             new ChoiceKind<string>([.. ThemeBook.Shipped.Names.Select(name => (name, name))]), s => s.Theme, (s, value) => s with { Theme = value }),
         new Setting<GlyphChoice>("screen.glyphs", "Characters", "What drawings are made of: unicode, ascii, or auto for what your locale says.",

@@ -18,7 +18,7 @@ internal sealed class Room : IDisposable
     private readonly TestTerminal _terminal;
     private readonly string _folder = Directory.CreateTempSubdirectory("clampwise-room-").FullName;
 
-    public Room(int columns = 80, int rows = 24, bool isAudible = true, IEnumerable<Drill>? drills = null, Theme? theme = null, GlyphSet? glyphs = null, TimeSpan? given = null, string? settingsFile = null)
+    public Room(int columns = 80, int rows = 24, bool isAudible = true, IEnumerable<Drill>? drills = null, Theme? theme = null, GlyphSet? glyphs = null, TimeSpan? given = null, string? settingsFile = null, bool welcomes = false)
     {
         _terminal = new TestTerminal(columns, rows, theme, glyphs);
         Time.SetUtcNow(new DateTimeOffset(2026, 3, 2, 18, 0, 0, TimeSpan.Zero));
@@ -48,6 +48,10 @@ internal sealed class Room : IDisposable
             return MemoryState.Rebuild(Log.ReadAll(), memory);
         });
         Shell.Open(new TodayPage(Shell, Desk, Settings, inForce.Settle, () => []));
+        if (welcomes)
+        {
+            Shell.Open(new WelcomePage(Shell, Desk, Settings));
+        }
     }
 
     /// <summary>The settings, with a file in a folder of this room's own.</summary>

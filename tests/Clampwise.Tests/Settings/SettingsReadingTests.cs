@@ -21,11 +21,13 @@ public class SettingsReadingTests
             retention = 0.85
             same-day = false
             [guitar]
+            clamps = "3, 5"
             hand = 98
             left-handed = true
             fretboard = "upright"
             dots = "fingers"
             [screen]
+            welcome = false
             theme = "dark"
             glyphs = "ascii"
             [sound]

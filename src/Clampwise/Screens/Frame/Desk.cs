@@ -27,7 +27,7 @@ internal sealed class Desk
         _newId = newId;
         _newSeed = newSeed;
         Remembered = remembered;
-        Repertoire = Repertoire.Of(DrillPath.Open(Drills, Remembered));
+        Repertoire = Repertoire.Of(DrillPath.Open(Drills, Remembered, settings.Clamps));
     }
 
     /// <summary>All drills at hand.</summary>
@@ -70,7 +70,11 @@ internal sealed class Desk
     }
 
     /// <summary>Takes over changed settings.</summary>
-    public void Use(DeskSettings settings) => Settings = settings;
+    public void Use(DeskSettings settings)
+    {
+        Settings = settings;
+        Learn(Remembered);
+    }
 
     /// <summary>Plays through another device from now on.</summary>
     public void Hear(ISoundOut sound) => Sound = sound;
@@ -95,7 +99,7 @@ internal sealed class Desk
     public void Learn(MemoryState memory)
     {
         Remembered = memory;
-        Repertoire = Repertoire.Of(DrillPath.Open(Drills, memory));
+        Repertoire = Repertoire.Of(DrillPath.Open(Drills, memory, Settings.Clamps));
     }
 
     /// <summary>Puts a session down, or with null clears the place.</summary>
@@ -180,6 +184,9 @@ internal sealed record DeskSettings(GlyphSet Glyphs, PracticeCalendar Calendar, 
 
     /// <summary>How questions are put.</summary>
     public QuestionOptions Questions { get; init; } = new(OffersNames: true);
+
+    /// <summary>The clamps that the player owns: no other is asked for.</summary>
+    public OwnClamps Clamps { get; init; }
 
     /// <summary>How voicings are played.</summary>
     public PlayingStyle Style { get; init; } = PlayingStyle.Standard;

@@ -67,10 +67,11 @@ internal sealed class DrillsPage(Shell shell, Desk desk) : Page
         return false;
     }
 
-    private static Line DrillLine(Drill drill, bool isHere, HashSet<DrillId> open, HashSet<ShapeKey> met)
+    private Line DrillLine(Drill drill, bool isHere, HashSet<DrillId> open, HashSet<ShapeKey> met)
     {
         int known = drill.Voicings.Count(voicing => met.Contains(voicing.Key));
-        string state = known > 0 ? $"{known} of {drill.Voicings.Length} met" : open.Contains(drill.Id) ? "comes next" : "";
+        string state = known > 0 ? $"{known} of {drill.Voicings.Length} met" : open.Contains(drill.Id) ? "comes next"
+            : desk.Settings.Clamps.Fit(drill.Setup) ? "" : "takes another clamp";
         return Line.Of(isHere ? " > " : "   ", Tone.Key)
             .And($"{drill.Title}".PadRight(46), isHere ? Tone.Cursor : Tone.Plain)
             .And($"  {state}", Tone.Quiet);

@@ -111,7 +111,10 @@ internal sealed class TodayPage(Shell shell, Desk desk, SettingsKeeper settings,
 
     private IEnumerable<Line> Notices(int width)
     {
-        IEnumerable<string?> said = [.. notices(), settings.FaultsInShort, SoundNotice, _notice];
+        string? noDrill = desk.Repertoire.Drills.IsEmpty && desk.Settings.Clamps != OwnClamps.Any
+            ? $"No drill can be clamped with what the settings say that you own: clamps over {desk.Settings.Clamps} strings."
+            : null;
+        IEnumerable<string?> said = [.. notices(), settings.FaultsInShort, noDrill, SoundNotice, _notice];
         return said.OfType<string>().SelectMany(words => Line.Wrap(words, width, Tone.Wrong));
     }
 

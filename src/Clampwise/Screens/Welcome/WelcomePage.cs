@@ -1,0 +1,196 @@
+using System.Collections.Immutable;
+using Clampwise.Fretboard;
+using Clampwise.Look;
+using Clampwise.Practice;
+using Clampwise.Screens.Session;
+using Clampwise.Settings;
+using Clampwise.Sound.Performing;
+using Terminal.Gui.Input;
+
+namespace Clampwise.Screens;
+
+/// <summary>The first minute: pick a clamp that you own, hear it, answer three questions; then the cautions, once. Esc skips to them.</summary>
+internal sealed class WelcomePage(Shell shell, Desk desk, SettingsKeeper settings) : Page
+{
+    // The clamps that are sold (common practice, no source); the drills of the program start with one over three strings.
+    private static readonly ImmutableArray<(OwnClamps Own, string Words)> s_clamps =
+    [
+        (OwnClamps.Of(3), "three strings"),
+        (OwnClamps.Of(4), "four strings"),
+        (OwnClamps.Of(5), "five strings; a full capo pushed off string 6 does it"),
+        (OwnClamps.Any, "I have several, or another: show me everything"),
+    ];
+
+    private const int BoardRows = 10;
+    private int _at;
+    private Step _step;
+    private bool _hasAsked;
+
+    private enum Step
+    {
+        Pick,
+        Hear,
+        Cautions,
+    }
+
+    public override string Title => "welcome";
+
+    public override string Corner => _step switch
+    {
+        Step.Pick => "1 of 4",
+        Step.Hear => "2 of 4",
+        _ => "4 of 4",
+    };
+
+    public override IReadOnlyList<(string Key, string Does)> Keys => _step switch
+    {
+        Step.Pick => [("Enter", "this one"), ("Up Down", "choose"), ("r", "hear it"), ("Esc", "skip"), ("?", "help")],
+        Step.Hear => [("Enter", "three questions"), ("r", "again"), ("Esc", "skip the rest"), ("?", "help")],
+        _ => [("Enter", "to the first screen"), ("?", "help")],
+    };
+
+    public override IReadOnlyList<string> Help { get; } =
+    [
+        "The welcome is shown once. It asks for a clamp that you own, so that no drill wants another one; the settings hold it under 'Your partial clamps', and bring the welcome back under 'Welcome at the next start'.",
+        "Up and Down, or a number, choose; r plays the six strings without the clamp and then with it; Enter goes on; Esc skips.",
+    ];
+
+    public override IReadOnlyList<Line> Draw(int width, int height) => _step switch
+    {
+        Step.Pick => Pick(width, height),
+        Step.Hear => Hear(width, height),
+        _ => Caution(width),
+    };
+
+    public override bool Press(Key key) => _step switch
+    {
+        Step.Pick => PressPick(key),
+        Step.Hear => PressHear(key),
+        _ => PressCautions(key),
+    };
+
+    // In front again: the three questions are over or were put down.
+    public override void Attend(bool isAttending) => _step = isAttending && _step == Step.Hear && _hasAsked ? Step.Cautions : _step;
+
+    private Drill Drill => desk.Drills.FirstOrDefault(drill => s_clamps[_at].Own.Fit(drill.Setup)) ?? desk.Drills[0];
+
+    private List<Line> Pick(int width, int height)
+    {
+        List<Line> lines =
+        [
+            .. Line.Wrap("A partial clamp holds down some strings and leaves the others free: new open strings, and the hand stays where it is.", width),
+            Line.Empty,
+            Line.Of("How many strings does your clamp hold?", Tone.Strong),
+            .. s_clamps.Select((clamp, index) => Line.Of(index == _at ? " > " : "   ", Tone.Key)
+                .And($"{index + 1}  ", Tone.Key).And(clamp.Words, index == _at ? Tone.Cursor : Tone.Plain)),
+            Line.Empty,
+            Line.Of("It goes here first: ", Tone.Quiet).And($"{Drill.Setup}", Tone.Held),
+        ];
+        return [.. lines, .. Board(width, height - lines.Count)];
+    }
+
+    private List<Line> Hear(int width, int height)
+    {
+        Setup setup = Drill.Setup;
+        List<Line> lines =
+        [
+            Line.Of("Without it  ", Tone.Quiet).And(Pitches(Without(setup)), Tone.Free),
+            Line.Of("with it     ", Tone.Quiet).And(Pitches(setup), Tone.Held),
+            .. Line.Wrap(SetupDescription.Of(setup).Lines.First(), width, Tone.Quiet),
+            Line.Empty,
+            .. Line.Wrap("Every voicing has two names. The shape name is what your hand knows, counted from the clamp; the sounding name is what the room hears, at concert pitch.", width),
+            .. desk.Sound.IsAudible ? [] : Line.Wrap($"{desk.Sound.Notice}; no questions for the ear meanwhile", width, Tone.Wrong),
+            Line.Empty,
+        ];
+        return [.. lines, .. Board(width, height - lines.Count)];
+    }
+
+    private static List<Line> Caution(int width) =>
+    [
+        Line.Of("Before you practise, once:", Tone.Strong),
+        Line.Empty,
+        .. Cautions.All.SelectMany(caution => Line.Wrap(caution, width).Append(Line.Empty)),
+        .. Line.Wrap("They stand in the help of every screen, under ? or F1.", width, Tone.Quiet),
+    ];
+
+    private IEnumerable<Line> Board(int width, int height) => height < BoardRows - 2
+        ? []
+        : desk.Draw(new FretboardPicture(Drill.Setup, Fretting.AllRinging(Drill.Setup.StringCount)), width, height);
+
+    private bool PressPick(Key key)
+    {
+        if (key == Key.CursorDown || key == Key.CursorUp)
+        {
+            _at = Math.Clamp(_at + (key == Key.CursorDown ? 1 : -1), 0, s_clamps.Length - 1);
+            return true;
+        }
+
+        if (key.AsRune.Value - '1' is >= 0 and var picked && picked < s_clamps.Length)
+        {
+            _at = picked;
+            return true;
+        }
+
+        if (key == Key.Enter || key == Key.Space)
+        {
+            Set("guitar.clamps", settings.Now with { Clamps = s_clamps[_at].Own });
+            _step = Step.Hear;
+            return Play();
+        }
+
+        return PressOther(key);
+    }
+
+    private bool PressHear(Key key)
+    {
+        if (key == Key.Enter || key == Key.Space)
+        {
+            _hasAsked = true;
+            shell.Open(new SessionPage(shell, desk, desk.Start(FirstQuestions.Plan(Drill, desk.Sound.IsAudible))));
+            return true;
+        }
+
+        return PressOther(key);
+    }
+
+    private bool PressCautions(Key key)
+    {
+        if (key == Key.Enter || key == Key.Space || key == Key.Esc)
+        {
+            Set("screen.welcome", settings.Now with { ShowsWelcome = false });
+            shell.Close();
+            return true;
+        }
+
+        return false;
+    }
+
+    private bool PressOther(Key key)
+    {
+        if (key == Key.Esc)
+        {
+            _step = Step.Cautions;
+            return true;
+        }
+
+        return key.AsRune.Value is 'r' or 'R' && Play();
+    }
+
+    private void Set(string key, PlayerSettings changed) => settings.Change(SettingList.Find(key)!, changed);
+
+    private bool Play()
+    {
+        if (desk.Sound.IsAudible)
+        {
+            desk.Sound.Play(Perform.InTurn(Open(Without(Drill.Setup)), Open(Drill.Setup), desk.Settings.Style));
+        }
+
+        return true;
+    }
+
+    private static Setup Without(Setup setup) => Setup.Create(setup.Tuning, setup.Clamps.Where(clamp => clamp.IsFull)).Value;
+
+    private static Voicing Open(Setup setup) => Voicing.Create(setup, Fretting.AllRinging(setup.StringCount)).Value;
+
+    private static string Pitches(Setup setup) => string.Join(" ", setup.GroundPitches.Select(pitch => $"{pitch,-3}"));
+}

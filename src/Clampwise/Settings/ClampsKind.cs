@@ -1,0 +1,35 @@
+using Clampwise.Practice;
+using Clampwise.Theory;
+using Tomlyn.Syntax;
+
+namespace Clampwise.Settings;
+
+/// <summary>The clamps that a player owns, as a list of how many strings each holds.</summary>
+internal sealed class ClampsKind : SettingKind<OwnClamps>
+{
+    private static readonly OwnClamps[] s_usual = [OwnClamps.Any, OwnClamps.Of(3), OwnClamps.Of(4), OwnClamps.Of(5), OwnClamps.Of(3, 5), OwnClamps.Of(3, 4, 5)];
+
+    public override string Expected => "a list of how many strings each clamp holds, such as \"3\" or \"3, 5\"; \"\" for whatever a drill asks for";
+
+    public override Result<OwnClamps> Read(ValueSyntax value) => value switch
+    {
+        StringValueSyntax { Value: { } text } => Type(text),
+        IntegerValueSyntax whole => Type($"{whole.Value}"),
+        _ => Wrong(value.ToString().Trim()),
+    };
+
+    public override Result<OwnClamps> Type(string text) => OwnClamps.Parse(text).TryGet(out OwnClamps own, out _) ? own : Wrong(TomlText.Quote(text));
+
+    public override string Write(OwnClamps value) => TomlText.Quote($"{value}");
+
+    public override string Show(OwnClamps value) => value == OwnClamps.Any ? "whatever a drill asks for" : $"over {value} strings";
+
+    public override string Edit(OwnClamps value) => $"{value}";
+
+    // Round and round the usual ones; a list typed otherwise begins anew.
+    public override OwnClamps Step(OwnClamps value, int by)
+    {
+        int at = Array.IndexOf(s_usual, value);
+        return at < 0 ? OwnClamps.Any : s_usual[(at + by + s_usual.Length) % s_usual.Length];
+    }
+}
