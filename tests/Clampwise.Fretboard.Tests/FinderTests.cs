@@ -48,10 +48,10 @@ public class FinderTests
             new Price("one finger", 1.0),
             new Price("five strings ring", -2.5),
             new Price("four pairs of them in unison or octaves", -1.0),
-            new Price("hand at fret 4", 0.16),
+            new Price("hand at fret 4", 0.4),
             new Price("root in the bass", -0.8),
         ], found.Reasons.Select(reason => reason with { Points = Math.Round(reason.Points, 9) }));
-        Assert.Equal(-3.14, found.Score, 9);
+        Assert.Equal(-2.9, found.Score, 9);
     }
 
     [Fact]

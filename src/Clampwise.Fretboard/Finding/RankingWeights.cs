@@ -19,7 +19,7 @@ internal static class RankingWeights
     public const double Muted = 1.0;
 
     /// <summary>Each fret from the home clamp up to the lowest finger.</summary>
-    public const double HandFret = 0.08;
+    public const double HandFret = 0.2;
 
     /// <summary>The root as the lowest note.</summary>
     public const double RootInBass = -0.8;

@@ -22,7 +22,7 @@ public class FindCommandTests
         JsonElement[] rows = [.. run.Lines.Select(line => JsonDocument.Parse(line).RootElement)];
         Assert.Equal(5, rows.Length);
         Assert.All(rows, row => Assert.Equal("E", row.GetProperty("soundingName").GetString()));
-        Assert.All(rows, row => Assert.Equal(row.GetProperty("score").GetDouble(), row.GetProperty("weights").EnumerateArray().Sum(weight => weight.GetProperty("points").GetDouble()), 1));
+        Assert.All(rows, row => Assert.Equal(row.GetProperty("score").GetDouble(), row.GetProperty("weights").EnumerateArray().Sum(weight => weight.GetProperty("points").GetDouble()), tolerance: 1e-9));
         double[] scores = [.. rows.Select(row => row.GetProperty("score").GetDouble())];
         Assert.Equal(scores.Order(), scores);
     }
