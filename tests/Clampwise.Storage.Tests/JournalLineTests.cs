@@ -70,7 +70,7 @@ public class JournalLineTests
         Assert.Equal(["daily", "quiz", "weak"], Codes<SessionKind>.All);
         Assert.Equal(["not-now", "hand-needs-rest", "no-instrument", "cannot-listen", "looks-wrong"], Codes<SkipReason>.All);
         Assert.Equal(["other", "major", "minor", "power", "suspended", "added", "dominant", "minor-seventh", "major-seventh", "diminished", "augmented"], Codes<ChordFamily>.All);
-        Assert.Equal(["attempt", "overruled", "withdrawn", "skipped", "session-ended", "weights"], EntryKinds.All);
-        Assert.Equal("at kind day item setup expected answer right grade thinkingMs hints choices unknown primed confusedWith partner family foreseen drill session shownMs attempt reason way practisedMs cutShort weights why id v", string.Join(' ', Fields.All.Select(field => field.Name)));
+        Assert.Equal(["attempt", "overruled", "withdrawn", "skipped", "session-ended", "weights", "tuning-heard"], EntryKinds.All);
+        Assert.Equal("at kind day item setup expected answer right grade thinkingMs hints choices unknown primed confusedWith partner family foreseen drill session shownMs attempt reason way practisedMs cutShort weights why string cents stringRight id v", string.Join(' ', Fields.All.Select(field => field.Name)));
     }
 }

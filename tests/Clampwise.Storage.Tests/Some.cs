@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Clampwise.Fretboard;
 using Clampwise.Practice;
 using CsCheck;
 
@@ -80,7 +81,8 @@ internal static class Some
             Gen.Select(id, at, id, (i, a, of) => (LogEntry)new AttemptWithdrawn(i, a, of)),
             Gen.Select(id, at, item, session, Gen.Enum<SkipReason>(), (i, a, k, s, r) => (LogEntry)new QuestionSkipped(i, a, k, s, r)),
             Gen.Select(id, at, session, Gen.Enum<SessionKind>(), day, span, Gen.Bool, (i, a, s, k, d, p, c) => (LogEntry)new SessionEnded(i, a, s, k, d, p, c)),
-            Gen.Select(id, at, Gen.Double[0.001, 100].Array[0, 21], text, (i, a, w, y) => (LogEntry)new WeightsChosen(i, a, [.. w], y)));
+            Gen.Select(id, at, Gen.Double[0.001, 100].Array[0, 21], text, (i, a, w, y) => (LogEntry)new WeightsChosen(i, a, [.. w], y)),
+            Gen.Select(id, at, text, Gen.Int[1, 8], Gen.Double[-30, 30], Gen.Bool, (i, a, s, n, c, r) => (LogEntry)new TuningHeard(i, a, s, StringNumber.Of(n), c, r, r)));
     }
 
     private static Gen<T> OneOf<T>(params T[] values) => Gen.Int[0, values.Length - 1].Select(index => values[index]);

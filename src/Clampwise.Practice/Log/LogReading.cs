@@ -43,6 +43,10 @@ public static class LogReading
             : null;
     }
 
+    /// <summary>What was heard in tuning exercises, the earliest first.</summary>
+    public static ImmutableArray<TuningHeard> Tunings(IEnumerable<LogEntry> entries) =>
+        [.. InOrder(Unique(entries.OfType<TuningHeard>()).Values.Cast<TuningHeard>())];
+
     /// <summary>The entry that takes the last choice of weights back; null if none was ever made.</summary>
     public static WeightsChosen? UndoWeights(IEnumerable<LogEntry> entries, EntryId id, DateTimeOffset at)
     {

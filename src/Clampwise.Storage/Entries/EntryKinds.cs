@@ -11,9 +11,10 @@ internal static class EntryKinds
     public const string Skipped = "skipped";
     public const string SessionEnded = "session-ended";
     public const string Weights = "weights";
+    public const string TuningHeard = "tuning-heard";
 
     /// <summary>All codes; the place of each is its number in the database.</summary>
-    public static IReadOnlyList<string> All { get; } = [Attempt, Overruled, Withdrawn, Skipped, SessionEnded, Weights];
+    public static IReadOnlyList<string> All { get; } = [Attempt, Overruled, Withdrawn, Skipped, SessionEnded, Weights, TuningHeard];
 
     /// <summary>The code of an entry's kind.</summary>
     public static string CodeOf(LogEntry entry) => entry switch
@@ -24,6 +25,7 @@ internal static class EntryKinds
         QuestionSkipped => Skipped,
         Practice.SessionEnded => SessionEnded,
         WeightsChosen => Weights,
+        Practice.TuningHeard => TuningHeard,
         _ => throw new ArgumentOutOfRangeException(nameof(entry), entry, "This kind of entry has no form in files."),
     };
 }

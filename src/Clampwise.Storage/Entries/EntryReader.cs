@@ -1,3 +1,4 @@
+using Clampwise.Fretboard;
 using Clampwise.Practice;
 using Clampwise.Theory;
 
@@ -33,6 +34,7 @@ internal sealed class EntryReader(EntryUpgrades upgrades)
             EntryKinds.Skipped => new QuestionSkipped(id, at, Item(from), Session(from), Code<SkipReason>(from, Fields.Reason)),
             EntryKinds.SessionEnded => ReadSession(from, id, at),
             EntryKinds.Weights => new WeightsChosen(id, at, from.Reals(Fields.Weights) ?? [], from.Text(Fields.Why) ?? ""),
+            EntryKinds.TuningHeard => ReadTuning(from, id, at),
             _ => null,
         };
         return from.Fault is { } fault ? fault : entry is null ? StorageWords.NoSuchCode(kind, EntryKinds.All) : entry with { Schema = version };
@@ -71,6 +73,25 @@ internal sealed class EntryReader(EntryUpgrades upgrades)
         Need(from, Fields.Day, from.Day(Fields.Day)),
         Need(from, Fields.Practised, from.Span(Fields.Practised)),
         from.Flag(Fields.CutShort) ?? false);
+
+    private static TuningHeard ReadTuning(IFieldReader from, EntryId id, DateTimeOffset at)
+    {
+        int number = Need(from, Fields.String, from.Whole(Fields.String));
+        bool isString = number is >= 1 and <= StringNumber.Most;
+        if (!isString)
+        {
+            from.Report(StorageWords.BadField(Fields.String.Name));
+        }
+
+        return new TuningHeard(
+            id,
+            at,
+            from.Text(Fields.Setup) ?? "",
+            StringNumber.Of(isString ? number : 1),
+            Need(from, Fields.Cents, from.Real(Fields.Cents)),
+            Need(from, Fields.StringRight, from.Flag(Fields.StringRight)),
+            Need(from, Fields.Right, from.Flag(Fields.Right)));
+    }
 
     private ItemKey Item(IFieldReader from) => Cached(from, _items, Need(from, Fields.Item, from.Text(Fields.Item)), ItemKey.Parse)!;
 

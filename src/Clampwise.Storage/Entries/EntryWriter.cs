@@ -35,6 +35,13 @@ internal static class EntryWriter
                 to.Reals(Fields.Weights, chosen.Weights.IsDefault ? [] : chosen.Weights);
                 to.Text(Fields.Why, chosen.Why);
                 break;
+            case TuningHeard heard:
+                Text(to, Fields.Setup, heard.Setup);
+                to.Whole(Fields.String, heard.String.Number);
+                to.Real(Fields.Cents, heard.Cents);
+                to.Flag(Fields.StringRight, heard.IsStringRight);
+                to.Flag(Fields.Right, heard.IsAllRight);
+                break;
         }
     }
 

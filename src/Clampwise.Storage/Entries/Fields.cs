@@ -35,11 +35,14 @@ internal static class Fields
     public static readonly Field CutShort = new("cutShort", "cs");
     public static readonly Field Weights = new("weights", "ws");
     public static readonly Field Why = new("why", "y");
+    public static readonly Field String = new("string", "sn");
+    public static readonly Field Cents = new("cents", "ce");
+    public static readonly Field StringRight = new("stringRight", "sr");
 
     /// <summary>All of them, in the order in which a spreadsheet shows them.</summary>
     public static IReadOnlyList<Field> All { get; } =
     [
         At, Kind, Day, Item, Setup, Expected, Answer, Right, Grade, Thinking, Hints, Choices, Unknown, Primed, ConfusedWith, Partner, Family,
-        Foreseen, Drill, Session, Shown, Attempt, Reason, Way, Practised, CutShort, Weights, Why, Id, Version,
+        Foreseen, Drill, Session, Shown, Attempt, Reason, Way, Practised, CutShort, Weights, Why, String, Cents, StringRight, Id, Version,
     ];
 }

@@ -1,5 +1,6 @@
 using Clampwise.Fretboard;
 using Clampwise.Look;
+using Clampwise.Practice;
 using Clampwise.Sound.TuneUp;
 using Terminal.Gui.Input;
 
@@ -12,7 +13,8 @@ internal sealed class DetunePage : Page
     private readonly Desk _desk;
     private readonly Setup _setup;
     private readonly Random _random;
-    private DetuneLadder _ladder = DetuneLadder.Start;
+    private DetuneLadder _ladder;
+    private string? _notice;
     private DetuneQuestion _question;
     private StringNumber? _chosen;
     private DetuneVerdict? _verdict;
@@ -25,6 +27,9 @@ internal sealed class DetunePage : Page
         _desk = desk;
         _setup = setup;
         _random = new Random(desk.NewSeed());
+        // Where the player was left: the ladder is climbed again by what the log says.
+        _ladder = LogReading.Tunings(desk.Log.ReadAll())
+            .Aggregate(DetuneLadder.Start, (ladder, heard) => ladder.After(new DetuneVerdict(heard.IsStringRight, heard.IsAllRight)));
         _question = Ask();
     }
 
@@ -38,7 +43,7 @@ internal sealed class DetunePage : Page
 
     public override IReadOnlyList<string> Help { get; } =
     [
-        "All strings are heard one by one, then together. One of them is out by the number of cents at the top right. Press its number, then Up if it is sharp or Down if it is flat. After right answers in a row the step gets smaller; it starts at 30 cents and ends at 3. About 10 cents are what musicians tell apart.",
+        "All strings are heard one by one, then together. One of them is out by the number of cents at the top right. Press its number, then Up if it is sharp or Down if it is flat. After right answers in a row the step gets smaller; it starts at 30 cents and ends at 3, and the next time it is where you left it. About 10 cents are what musicians tell apart.",
     ];
 
     public override IReadOnlyList<Line> Draw(int width, int height)
@@ -54,6 +59,7 @@ internal sealed class DetunePage : Page
             .. FretboardDrawing.Draw(picture, _desk.Glyphs, width),
             Line.Empty,
             .. _desk.Sound.IsAudible ? Line.Wrap(Said, width, _verdict is { IsAllRight: false } ? Tone.Wrong : Tone.Right) : [Line.Of(_desk.Sound.Notice ?? "", Tone.Wrong)],
+            .. _notice is { } notice ? Line.Wrap(notice, width, Tone.Wrong) : [],
         ];
     }
 
@@ -107,6 +113,11 @@ internal sealed class DetunePage : Page
         }
 
         _verdict = _question.Judge(chosen, key == Key.CursorUp);
+        Stamp stamp = _desk.Stamp();
+        _notice = _desk.Log.Append(new TuningHeard(
+            stamp.Id, stamp.Now.Utc, _setup.ToString(), _question.String, _question.Detune.Value, _verdict.IsStringRight, _verdict.IsAllRight)) is { } fault
+            ? $"Not kept: {fault}"
+            : null;
         _ladder = _ladder.After(_verdict);
         _asked++;
         _right += _verdict.IsAllRight ? 1 : 0;
