@@ -40,7 +40,7 @@ internal static class DoctorData
         using (store)
         {
             int entries = store.ReadAll().Count;
-            return [Writing(store, entries), .. store.IsReadOnly ? [] : Remarks(store), Backups(folder, time, entries)];
+            return [Writing(store, entries), .. store.IsReadOnly ? [] : Remarks(store).Concat(Damage(store, time)), Backups(folder, time, entries)];
         }
     }
 
@@ -55,6 +55,10 @@ internal static class DoctorData
 
     private static IEnumerable<DoctorFinding> Remarks(ProgressStore store) =>
         store.Notices.Select(notice => DoctorFinding.Look(Part, notice, "nothing to do if it says that it was put right; else bring back a backup"));
+
+    private static IEnumerable<DoctorFinding> Damage(ProgressStore store, TimeProvider time) =>
+        DataCheck.Run(store, new Backups(store.Folder, time)).Problems.Select(problem =>
+            DoctorFinding.Wrong(Part, problem, "'clampwise data rebuild' makes the database anew from the journal, 'clampwise data restore' brings back a backup"));
 
     private static DoctorFinding Backups(DataFolder folder, TimeProvider time, int entries)
     {

@@ -64,6 +64,16 @@ public class DoctorCommandTests
     }
 
     [Fact]
+    public void A_damaged_backup_is_found_and_said_how_to_mend()
+    {
+        using ScratchFolder folder = new ScratchFolder().With("backups/2026-03-02-000004.jsonl.gz", "torn");
+        CommandRun run = Examine(folder);
+        Assert.Equal(1, run.ExitCode);
+        Assert.Contains(run.Lines, line => line.StartsWith("wrong  data", StringComparison.Ordinal) && line.Contains("2026-03-02", StringComparison.Ordinal));
+        Assert.Contains("clampwise data restore", run.Out);
+    }
+
+    [Fact]
     public void A_folder_in_use_names_who_holds_it()
     {
         using var folder = new ScratchFolder();
