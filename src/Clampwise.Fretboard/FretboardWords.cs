@@ -51,6 +51,11 @@ internal static class FretboardWords
     public static Fault ClampMovedOff(Clamp clamp, int frets) =>
         new($"clamp {clamp} cannot move by {frets}: it would sit at fret {clamp.Fret.Number + frets}, and frets run from 1 to {Fret.Last}");
 
+    public static Fault ClampMovedOver(Clamp clamp, int stringCount) =>
+        new($"clamp {clamp} cannot go farther: the strings are 1 to {stringCount}");
+
+    public static Fault NoPartialHome(Setup setup) => new($"the home of {setup} is no partial clamp: put one on first");
+
     public static Fault FingerMovedOff(StringNumber number, Fret finger, int frets) =>
         new($"string {number}: the finger at fret {finger} cannot move by {frets}, frets run from 1 to {Fret.Last}");
 

@@ -58,6 +58,19 @@ public class ExplorerPageTests
     }
 
     [Fact]
+    public void Clamps_are_set_with_the_arrows_and_what_cannot_be_is_said()
+    {
+        using Room room = Opened();
+        room.Type("c").Press(Key.CursorRight, Key.PageDown, Key.F6);
+        Assert.Contains("setup: standard + 3-6@3", room.Screen);
+        room.Press(Key.PageDown, Key.PageDown);
+        Assert.Contains("the strings are 1 to 6", room.Screen);
+        room.Press(Key.F5, Key.F7, Key.F9, Key.F9, Key.F8, Key.Tab);
+        Assert.DoesNotContain("the strings are", room.Screen);
+        Golden.Check("setup-by-hand-80x24", room.Screen);
+    }
+
+    [Fact]
     public void Tuning_up()
     {
         using Room room = Opened();

@@ -22,6 +22,7 @@ internal sealed class SetupPage : Page
     private readonly Action<Setup> _choose;
     private string _text;
     private int _at = -1;
+    private string? _refusal;
 
     public SetupPage(Shell shell, Desk desk, Setup now, Action<Setup> choose)
     {
@@ -34,17 +35,21 @@ internal sealed class SetupPage : Page
     public override bool IsTyping => true;
 
     public override IReadOnlyList<(string Key, string Does)> Keys { get; } =
-        [("Up Down", "common ones"), ("F2", "full capo down"), ("F3", "full capo up"), ("F4", "turn round"), ("Enter", "take it"), ("Esc", "back")];
+        [
+            ("Enter", "take it"), ("Up Down", "common ones"), ("Left Right", "clamp along"), ("PgUp PgDn", "across"), ("F5 F6", "narrower, wider"),
+            ("F2 F3", "full capo"), ("Esc", "back"), ("F1", "help"), ("F4", "turn round"), ("F7", "one more"), ("F8", "one off"), ("F9", "home"), ("Tab", "tuning"),
+        ];
 
     public override IReadOnlyList<string> Help { get; } =
     [
         "A setup is a tuning and its clamps: standard + 2-4@2 holds strings 2 to 4 at fret 2. Strings are counted from the highest, 1; a set is 2-4, 1,3,5 or full. The last partial clamp is home, the one that shapes are counted from, unless another is marked with *.",
         "Up and Down go through common setups; or write your own, and read beneath what its open strings ring, what they spell and which tuning they resemble. F2 and F3 move a full capo beneath all of it, F4 turns the clamps round to the other side strings.",
+        "The home clamp can be set by hand: Left and Right slide it along the neck, PageUp and PageDown across the strings, F5 and F6 let it hold fewer or more. F7 puts one more clamp on, F8 takes the home clamp off, F9 makes the next clamp home, Tab goes to the next tuning.",
     ];
 
     public override IReadOnlyList<Line> Draw(int width, int height)
     {
-        List<Line> lines = [Line.Of("setup: ", Tone.Quiet).And(_text, Tone.Strong).And("_", Tone.Cursor), Line.Empty];
+        List<Line> lines = [Line.Of("setup: ", Tone.Quiet).And(_text, Tone.Strong).And("_", Tone.Cursor), _refusal is { } refusal ? Line.Of(refusal, Tone.Wrong) : Line.Empty];
         if (!Setup.Parse(_text).TryGet(out Setup? setup, out Fault? fault))
         {
             lines.AddRange(Line.Wrap(fault.ToString(), width, Tone.Wrong));
@@ -87,21 +92,47 @@ internal sealed class SetupPage : Page
         return key == Key.F2 ? Change(setup => FullCapo.Move(setup, -1))
             : key == Key.F3 ? Change(setup => FullCapo.Move(setup, 1))
             : key == Key.F4 ? Change(setup => setup.Turned())
+            : key == Key.CursorLeft ? Change(setup => HomeClamp.Along(setup, -1))
+            : key == Key.CursorRight ? Change(setup => HomeClamp.Along(setup, 1))
+            : key == Key.PageUp ? Change(setup => HomeClamp.Across(setup, -1))
+            : key == Key.PageDown ? Change(setup => HomeClamp.Across(setup, 1))
+            : key == Key.F5 ? Change(HomeClamp.Narrower)
+            : key == Key.F6 ? Change(HomeClamp.Wider)
+            : key == Key.F7 ? Change(HomeClamp.Added)
+            : key == Key.F8 ? Change(HomeClamp.Removed)
+            : key == Key.F9 ? Change(HomeClamp.Next)
+            : key == Key.Tab ? Change(setup => Retuned(setup, 1))
+            : key == Key.Tab.WithShift ? Change(setup => Retuned(setup, -1))
             : Type(key);
     }
 
     private bool Change(Func<Setup, Result<Setup>> change)
     {
-        if (Setup.Parse(_text).Then(change).TryGet(out Setup? changed, out _))
+        _refusal = null;
+        if (Setup.Parse(_text).Then(change).TryGet(out Setup? changed, out Fault? fault))
         {
             _text = changed.ToString();
+        }
+        else
+        {
+            _refusal = fault.Message;
         }
 
         return true;
     }
 
+    // The clamps stay where they are; a tuning of another number of strings is passed over.
+    private static Result<Setup> Retuned(Setup setup, int by)
+    {
+        Tuning[] tunings = [.. NamedTunings.All.Select(named => named.Tuning).Where(tuning => tuning.StringCount == setup.StringCount).Distinct()];
+        int at = Array.IndexOf(tunings, setup.Tuning);
+        Tuning next = tunings[at < 0 ? 0 : (at + by + tunings.Length) % tunings.Length];
+        return setup.Home is { } home ? Setup.Create(next, setup.Clamps, home) : Setup.CreateFromNut(next, setup.Clamps);
+    }
+
     private bool Type(Key key)
     {
+        _refusal = null;
         int sign = key.AsRune.Value;
         if (key == Key.Backspace)
         {
