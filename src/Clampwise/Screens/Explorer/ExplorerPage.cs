@@ -9,9 +9,9 @@ using Terminal.Gui.Input;
 namespace Clampwise.Screens;
 
 /// <summary>A fretboard to walk on: what the hand does, how it sounds, and both names at every step.</summary>
-internal sealed class ExplorerPage(Shell shell, Desk desk, Setup setup) : Page
+internal sealed class ExplorerPage(Shell shell, Desk desk, Setup setup, Fretting? held = null) : Page
 {
-    private HandOnFretboard _hand = HandOnFretboard.Start(setup);
+    private HandOnFretboard _hand = HandOnFretboard.Start(setup) with { Fretting = held ?? Fretting.AllRinging(setup.StringCount) };
     private string? _notice;
 
     public override string Title => "explore";

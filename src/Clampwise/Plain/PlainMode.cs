@@ -1,0 +1,23 @@
+namespace Clampwise.Plain;
+
+/// <summary>Whether the program draws screens or speaks line by line.</summary>
+internal static class PlainMode
+{
+    /// <summary>What is said when there is nothing to draw on and plain lines were not asked for.</summary>
+    public const string Notice = "No terminal to draw on: line by line instead, as with --plain.";
+
+    /// <summary>True if screens can be drawn.</summary>
+    public static bool CanDraw(Surroundings around) => around.IsTerminal && around.Variable("TERM") != "dumb";
+
+    /// <summary>True if it goes line by line: asked for, or because nothing can be drawn, which is said.</summary>
+    public static bool IsChosen(Surroundings around, bool isAsked)
+    {
+        bool isForced = !isAsked && !CanDraw(around);
+        if (isForced)
+        {
+            around.Out.WriteLine(Notice);
+        }
+
+        return isAsked || isForced;
+    }
+}
