@@ -34,7 +34,9 @@ internal static class HandLine
         int count = CountSet(words);
         if (count == 0)
         {
-            return new Fault($"expected strings such as 3, 2-4 or 1,3,5, found {(words.Count > 0 ? $"'{words[0].Text}'" : "nothing")}", words.Count > 0 ? words[0].Column : line.EndColumn);
+            return words is [] || StopOf(words[0].Plain) is not null
+                ? new Fault("expected strings such as 3, 2-4 or 1,3,5, found nothing", line.EndColumn)
+                : new Fault($"expected strings such as 3, 2-4 or 1,3,5, found '{words[0].Text}'", words[0].Column);
         }
 
         string text = string.Concat(words.Take(count).Select(word => word.Plain switch { "and" => ",", "to" => "-", var part => part }));
@@ -69,12 +71,10 @@ internal static class HandLine
             return new Fault($"say what {strings} should do: fret and a number, mute, or ring", end);
         }
 
-        if (rest.Length > 1)
-        {
-            return new Fault($"expected nothing after '{rest[0].Text}', found '{rest[1].Text}'", rest[1].Column);
-        }
-
-        return StopOf(rest[0].Plain) is { } stop ? stop : ReadFret(rest[0], setup);
+        Result<StringStop> read = StopOf(rest[0].Plain) is { } stop ? stop : ReadFret(rest[0], setup);
+        return read.IsGood && rest.Length > 1
+            ? new Fault($"expected nothing after '{rest[0].Text}', found '{rest[1].Text}'", rest[1].Column)
+            : read;
     }
 
     private static Result<StringStop> ReadFret(TypedWord word, Setup setup)

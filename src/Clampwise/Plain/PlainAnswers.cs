@@ -30,10 +30,9 @@ internal static partial class PlainAnswers
             AnswerForm.Compare => Compared(line, question.Setup.StringCount),
             AnswerForm.CountChanges => isNumber ? new Answer.Changes(number) : new Fault($"expected a number of changes, 0 or more, found '{text}'"),
             AnswerForm.Place => Fretting.Parse(text.Replace(',', ' '), question.Setup).Select<Answer>(fretting => new Answer.Placed(fretting)),
-            _ when isNumber && question.Choices.Length > 0 => number >= 1 && number <= question.Choices.Length
-                ? new Answer.Chosen(number - 1)
-                : new Fault($"expected 1 to {question.Choices.Length} or a name, found {number}"),
-            AnswerForm.Choose when question.Direction == Direction.HearPickShape => Picked(question, text),
+            _ when isNumber && number >= 1 && number <= question.Choices.Length => new Answer.Chosen(number - 1),
+            _ when question.Direction == Direction.HearPickShape => Picked(question, text),
+            _ when isNumber && question.Choices.Length > 0 => new Fault($"expected 1 to {question.Choices.Length} or a name, found {number}"),
             _ => new Answer.Name(ChordText.Capitalised(text)),
         };
     }

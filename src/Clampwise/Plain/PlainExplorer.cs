@@ -1,6 +1,7 @@
 using System.Globalization;
 using Clampwise.Commands;
 using Clampwise.Fretboard;
+using Clampwise.Practice;
 using Clampwise.Screens;
 using Clampwise.Sound.TuneUp;
 using Clampwise.Theory;
@@ -168,7 +169,8 @@ internal sealed class PlainExplorer(Desk desk, Voicing start, TextReader input, 
     private Fault? Keep()
     {
         output.WriteLine(desk.Keep(_hand.Held));
-        _hasLost |= !desk.Drills.Any(drill => drill.Voicings.Any(kept => kept.Voicing.Equals(_hand.Held)));
+        Drill wanted = OwnDrill.With(desk.Drills, _hand.Held);
+        _hasLost |= !desk.Drills.Any(drill => drill.Id == wanted.Id && drill.Voicings.Length == wanted.Voicings.Length);
         return null;
     }
 
