@@ -52,16 +52,17 @@ internal static class PlainText
             yield return line;
         }
 
-        foreach (Voicing drawn in question.Drawn)
+        foreach (Voicing drawn in IsPicked(question) ? [] : question.Drawn)
         {
-            yield return $"Shape {drawn.Fretting.ToHomeText(drawn.Setup)}, from the nut {drawn.Fretting}.";
+            string name = question.Form == AnswerForm.CountChanges ? $"{drawn.ShapeName}, " : "";
+            yield return $"Shape {name}{drawn.Fretting.ToHomeText(drawn.Setup)}, from the nut {drawn.Fretting}.";
             foreach (string line in ShapeWords.Lines(drawn))
             {
                 yield return line;
             }
         }
 
-        yield return question.Ask;
+        yield return $"{question.Ask}{HowToAnswer(question)}";
         for (int i = 0; i < question.Choices.Length; i++)
         {
             yield return $"{i + 1}: {ChoiceWords(question, question.Choices[i])}";
@@ -70,7 +71,7 @@ internal static class PlainText
 
     /// <summary>The setup. What the open strings sound would say half the name of a shape that is drawn, so there it waits for the verdict.</summary>
     public static IEnumerable<string> Setup(Question question, bool isJudged) =>
-        isJudged || question.Drawn.IsEmpty ? SetupWords.Lines(question.Setup) : [SetupWords.Held(question.Setup)];
+        isJudged || question.Drawn.IsEmpty || IsPicked(question) ? SetupWords.Lines(question.Setup) : [SetupWords.Held(question.Setup)];
 
     /// <summary>A hint with what it shows.</summary>
     public static string Hint(Hint hint, Question question)
@@ -145,11 +146,24 @@ internal static class PlainText
     private static string Label(Question question, bool isFirst) => question.Form switch
     {
         AnswerForm.Compare => isFirst ? "The second one" : "in the second one",
-        AnswerForm.Name or AnswerForm.Choose when isFirst && question.Direction != Direction.HearPickShape => "Yours, as the nearest shape of that name",
+        AnswerForm.Name or AnswerForm.Choose when isFirst && !IsPicked(question) => "Yours, as the nearest shape of that name",
         _ => isFirst ? "Yours" : "yours",
     };
 
-    private static string ChoiceWords(Question question, Choice choice) => question.Direction == Direction.HearPickShape
+    private static string HowToAnswer(Question question) => question.Form switch
+    {
+        AnswerForm.Place => " Answer with its frets, lowest string first.",
+        AnswerForm.Compare => " Answer same, or different and the strings.",
+        AnswerForm.CountChanges => " Answer with their number.",
+        _ when question.Choices.IsEmpty => " Answer with a name.",
+        _ when IsPicked(question) => " Answer with a number.",
+        _ => " Answer with a number or a name.",
+    };
+
+    // The shapes to pick from are said once, as the choices.
+    private static bool IsPicked(Question question) => question.Direction == Direction.HearPickShape;
+
+    private static string ChoiceWords(Question question, Choice choice) => IsPicked(question)
         ? $"{choice.Voicing.Fretting.ToHomeText(question.Setup)}, from the nut {choice.Voicing.Fretting}: {ShapeWords.InShort(choice.Voicing)}"
         : choice.Text;
 

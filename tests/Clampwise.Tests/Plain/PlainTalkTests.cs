@@ -45,7 +45,17 @@ public class PlainTalkTests
         Assert.All(choices, choice => Assert.Matches(@"^\d: \^ [x0-9= -]+, from the nut \S+: (string|every string)", choice));
         Assert.Contains(choices, choice => choice.EndsWith("^ 0 0 4 2 0 0, from the nut 006400: string 4 fret 6, string 3 fret 4, the rest ring", StringComparison.Ordinal));
         Assert.Single(talk.Sound.Played);
+        Assert.DoesNotContain("\nShape ", talk.Out);
     }
+
+    [Theory]
+    [InlineData(Direction.SeeShapeSayShapeName, "Which chord is this, counted from the home clamp? Answer with a number or a name.")]
+    [InlineData(Direction.NamePlaceShape, "Place D, counted from the home clamp. Answer with its frets, lowest string first.")]
+    [InlineData(Direction.HearTwoCompare, "which string moved? Answer same, or different and the strings.")]
+    [InlineData(Direction.ShapeNameSaySoundingName, "How does it sound? Answer with a name.")]
+    [InlineData(Direction.ChangeInTime, "count the clean changes. Answer with their number.")]
+    public void A_question_says_how_to_answer_it(Direction direction, string words) =>
+        Assert.Contains(words, PlainTalk.Of(direction).Out);
 
     [Fact]
     public void A_shape_can_be_picked_by_its_frets_too()
