@@ -47,7 +47,7 @@ internal static class ExploreCommand
             Voicing voicing = start.Voicing ?? Voicing.OpenStrings(NextSetup(desk));
             if (!PlainMode.IsChosen(around, isPlain))
             {
-                return screens(shell => new ExplorerPage(shell, desk, voicing.Setup, voicing.Fretting));
+                return screens(shell => new ExplorerPage(shell, desk, voicing.Setup) { Holds = voicing.Fretting });
             }
 
             if (desk.Sound.Notice is { } silent)

@@ -10,6 +10,9 @@ internal sealed record ExplorerHand(Voicing Held)
     /// <summary>The voicing that was held just before; null at the start.</summary>
     public Voicing? Before { get; init; }
 
+    /// <summary>The voicing that was marked, to compare others with; null if none was.</summary>
+    public Voicing? Marked { get; init; }
+
     /// <summary>Where undo goes, the nearest first. Stepping through what was found is one step in it.</summary>
     public ImmutableStack<Voicing> Past { get; init; } = [];
 

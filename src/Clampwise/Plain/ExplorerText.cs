@@ -17,7 +17,7 @@ internal static class ExplorerText
         "The whole hand: x04600 from the nut or ^ x 0 2 4 0 0 from the home clamp, lowest string first. clear lets every string ring. undo takes the last change back.",
         "Where you are: Enter alone says both names, the hand and its difficulty; strings says every string; explain says all readings and what makes it hard.",
         "To hear: hear, hear 3 (one string), hear strings (one after another), hear slower, hear open (all open strings), hear open 3 (one of them, to tune by), hear before (the one before, then this one).",
-        "To compare: compare says what differs from the one before, string by string; compare x04600 what differs from that one.",
+        "To compare: compare says what differs from the one before, string by string; compare x04600 what differs from that one. mark marks what you hold; walk on, and compare mark says what differs from it.",
         "The setup: setup says it; setup 2-4@2 chooses another; setups lists those of the drills, setup and a number takes one; turn turns the clamps round; capo up, capo down, capo at 3, capo off move the full capo with all above it; tune says what each string should sound.",
         $"To find: find Dsus4 by shape name, find sounding Esus4, and more: find D top E keep 1-2 max-fret 7. The words are {FindLine.Words}; near alone means what you hold.",
         "What was found: next, back, take 3, found lists it. keep puts what you hold into your own drill of this setup. end ends.",

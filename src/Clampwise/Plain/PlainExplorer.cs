@@ -62,6 +62,7 @@ internal sealed class PlainExplorer(Desk desk, Voicing start, TextReader input, 
         "clear" => Put(Voicing.OpenStrings(Setup)),
         "undo" => _hand.Undo() is { } past ? Step(past) : Said([ExplorerText.NoStepBack]),
         "compare" => Compare(line),
+        "mark" => Mark(),
         "capo" => Capo(line),
         "setup" or "clamps" => line.Words.Count == 1 ? Said(ExplorerText.Setup(Setup)) : ChosenSetup(line).TryGet(out Setup? setup, out Fault? fault) ? ChangeTo(setup) : fault,
         "setups" => Said(Setups.Select((setup, index) => $"{index + 1}: {setup}, open strings {string.Join(' ', setup.GroundPitches)}")),
@@ -86,10 +87,21 @@ internal sealed class PlainExplorer(Desk desk, Voicing start, TextReader input, 
             return Said(_hand.Before is { } before ? ExplorerText.Compare(_hand.Held, before, "before") : ["There is none before this one yet."]);
         }
 
+        if (line.Words[1].Plain is "mark" or "marked")
+        {
+            return Said(_hand.Marked is { } marked ? ExplorerText.Compare(_hand.Held, marked, "the marked one") : ["Nothing is marked yet: mark marks what you hold."]);
+        }
+
         string text = line.From(1);
         return Voicing.Parse(Setup, text, allowBehindClamp: true).TryGet(out Voicing? other, out Fault? fault)
             ? Said(ExplorerText.Compare(_hand.Held, other, "that one"))
             : fault.ShiftedBy(line.Words[1].Column - 1);
+    }
+
+    private Fault? Mark()
+    {
+        _hand = _hand with { Marked = _hand.Held };
+        return Said([VoicingText.NamesOf("Marked", _hand.Held)]);
     }
 
     private Fault? Capo(TypedLine line)

@@ -111,6 +111,15 @@ public sealed class PlainExplorerTests : IDisposable
     }
 
     [Fact]
+    public void A_marked_voicing_stays_to_compare_with()
+    {
+        CommandRun run = Explore("compare mark", "006400", "mark", "5 mute", "005400", "compare mark", "setup E2 A2 D3 G3", "compare mark");
+        Assert.Contains("Nothing is marked yet", run.Out);
+        Assert.Contains("The marked one: shape name D, sounds E, played ^ 0 0 4 2 0 0, from the nut 006400.\nstring 4: finger at fret 5, G3, the minor third; the marked one: finger at fret 6", run.Out);
+        Assert.Contains("They have different numbers of strings", run.Out);
+    }
+
+    [Fact]
     public void Undo_goes_back_step_by_step_and_over_a_search_in_one()
     {
         CommandRun run = Explore("006400", "5 mute", "find G", "next", "next", "undo", "undo", "undo", "undo");

@@ -9,9 +9,9 @@ using Terminal.Gui.Input;
 namespace Clampwise.Screens;
 
 /// <summary>A fretboard to walk on: what the hand does, how it sounds, and both names at every step.</summary>
-internal sealed class ExplorerPage(Shell shell, Desk desk, Setup setup, Fretting? held = null) : Page
+internal sealed class ExplorerPage(Shell shell, Desk desk, Setup setup) : Page
 {
-    private HandOnFretboard _hand = HandOnFretboard.Start(setup) with { Fretting = held ?? Fretting.AllRinging(setup.StringCount) };
+    private HandOnFretboard _hand = HandOnFretboard.Start(setup);
     private string? _notice;
 
     public override string Title => "explore";
@@ -65,6 +65,12 @@ internal sealed class ExplorerPage(Shell shell, Desk desk, Setup setup, Fretting
     }
 
     public override void Leave() => desk.Sound.Stop();
+
+    /// <summary>What the hand holds at the start; every string rings unless it is given.</summary>
+    public Fretting Holds
+    {
+        init => _hand = _hand with { Fretting = value };
+    }
 
     private Result<Voicing> Held => Voicing.Create(_hand.Setup, _hand.Fretting, allowBehindClamp: true);
 
