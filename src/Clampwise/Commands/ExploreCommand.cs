@@ -50,11 +50,7 @@ internal static class ExploreCommand
                 return screens(shell => new ExplorerPage(shell, desk, voicing.Setup) { Holds = voicing.Fretting });
             }
 
-            if (desk.Sound.Notice is { } silent)
-            {
-                around.Out.WriteLine(silent);
-            }
-
+            PlainMode.SayNotices(around, desk);
             return new PlainExplorer(desk, voicing, around.In, around.Out).Run() ? ExitCode.Good : ExitCode.Trouble;
         });
 

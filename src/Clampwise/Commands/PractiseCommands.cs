@@ -59,7 +59,8 @@ internal static class PractiseCommands
             }
 
             desk.TakeUpKept();
-            SessionState? resting = desk.Resting is { } kept && kept.Kind == planned.Kind && kept.Title == planned.Title ? kept : null;
+            // A seed asks for the same questions each time: what was put down would come between.
+            SessionState? resting = seed is null && desk.Resting is { } kept && kept.Kind == planned.Kind && kept.Title == planned.Title ? kept : null;
             return planned.IsEmpty && resting is null ? NothingToAsk(around) : RunPlain(around, desk, resting ?? Start(desk, planned, seed));
         });
 
@@ -69,11 +70,7 @@ internal static class PractiseCommands
     private static int RunPlain(Surroundings around, Desk desk, SessionState session)
     {
         desk.Rest(null);
-        if (desk.Sound.Notice is { } silent)
-        {
-            around.Out.WriteLine(silent);
-        }
-
+        PlainMode.SayNotices(around, desk);
         bool isKept = new PlainSession(desk, session, around.In, around.Out).Run();
         desk.Close();
         return isKept ? ExitCode.Good : ExitCode.Trouble;

@@ -1,3 +1,7 @@
+using Clampwise.Screens;
+using Clampwise.Storage;
+using Clampwise.Theory;
+
 namespace Clampwise.Plain;
 
 /// <summary>Whether the program draws screens or speaks line by line.</summary>
@@ -19,5 +23,19 @@ internal static class PlainMode
         }
 
         return isAsked || isForced;
+    }
+
+    /// <summary>Says what the first screen would say in passing: no sound, and drills of the player's own that can't be read.</summary>
+    public static void SayNotices(Surroundings around, Desk desk)
+    {
+        foreach (Fault unread in desk.Folder is { } folder ? DrillLibrary.Load(folder).Faults : [])
+        {
+            around.Error.WriteLine($"clampwise: {unread}");
+        }
+
+        if (desk.Sound.Notice is { } silent)
+        {
+            around.Out.WriteLine(silent);
+        }
     }
 }
