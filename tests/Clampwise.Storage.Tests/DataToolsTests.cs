@@ -236,7 +236,10 @@ public sealed class DataToolsTests : IDisposable
         var session = new SessionSnapshot(
             new SessionId(Some.IdOf(1).Value), SessionKind.Daily, new PracticeDay(739000), TimeSpan.FromMinutes(15), TimeSpan.FromTicks(1234567), 42,
             [new SnapshotItem(Some.Attempt(1).Item, SessionPart.Due)], [new SnapshotItem(Some.Attempt(2).Item, SessionPart.WarmUp)], 1, 8,
-            [Some.Attempt(3).Item], [new SnapshotAnswer(Some.IdOf(3), SessionPart.New, null, 2.5), new SnapshotAnswer(Some.IdOf(4), SessionPart.Due, 1.5, 3.5)]);
+            [Some.Attempt(3).Item], [new SnapshotAnswer(Some.IdOf(3), SessionPart.New, null, 2.5), new SnapshotAnswer(Some.IdOf(4), SessionPart.Due, 1.5, 3.5)])
+        {
+            Title = "Low drone",
+        };
         Assert.Null(SessionFile.Load(_scratch.Data));
 
         Assert.Null(SessionFile.Save(_scratch.Data, session));

@@ -4,22 +4,21 @@ using Clampwise.Tests.Commands;
 namespace Clampwise.Tests;
 
 /// <summary>
-/// What README.md says is true: every <c>$ clampwise ...</c> in a console block is carried out and must print what stands beneath
-/// it; every screen block must be the golden text that it names.
+/// What README.md says is true: every <c>$ clampwise ...</c> in a console block, with lines piped in by <c>printf</c> or without, is
+/// carried out and must print what stands beneath it; every screen block must be the golden text that it names.
 /// </summary>
 public partial class ReadmeTests
 {
     private static readonly string s_readme = Repository.Read("README.md").ReplaceLineEndings("\n");
 
-    public static TheoryData<string, string> Commands()
+    public static TheoryData<string, string, string> Commands()
     {
-        var rows = new TheoryData<string, string>();
+        var rows = new TheoryData<string, string, string>();
         foreach (Match block in ConsoleBlock().Matches(s_readme))
         {
-            foreach (string part in block.Groups["body"].Value.Split("$ clampwise", StringSplitOptions.RemoveEmptyEntries))
+            foreach (Match command in Command().Matches(block.Groups["body"].Value))
             {
-                int end = part.IndexOf('\n', StringComparison.Ordinal);
-                rows.Add(part[..end].Trim(), part[(end + 1)..].TrimEnd());
+                rows.Add(command.Groups["line"].Value, command.Groups["input"].Value.Replace("\\n", "\n", StringComparison.Ordinal), command.Groups["said"].Value.TrimEnd());
             }
         }
 
@@ -39,9 +38,13 @@ public partial class ReadmeTests
 
     [Theory]
     [MemberData(nameof(Commands))]
-    public void A_command_prints_what_the_readme_shows(string line, string expected)
+    public void A_command_prints_what_the_readme_shows(string line, string input, string expected)
     {
-        CommandRun run = CommandRun.Of([.. Word().Matches(line).Select(word => word.Value.Trim('"', '\''))]);
+        using var data = new ScratchFolder();
+        CommandRun run = CommandRun.In(
+            around => around with { Variable = name => name == "XDG_DATA_HOME" ? data.Root : null },
+            input,
+            [.. Word().Matches(line).Select(word => word.Value.Trim('"', '\''))]);
         Assert.Equal(expected, (run.Out + run.Error).TrimEnd());
     }
 
@@ -62,6 +65,9 @@ public partial class ReadmeTests
 
     [GeneratedRegex(@"<!-- screen: (?<name>[\w-]+) -->\n```text\n(?<body>.*?)```", RegexOptions.Singleline)]
     private static partial Regex ScreenBlock();
+
+    [GeneratedRegex(@"^\$ (printf '(?<input>[^']*)' \| )?clampwise (?<line>.*)\n(?<said>(?:(?!\$ ).*\n)*)", RegexOptions.Multiline)]
+    private static partial Regex Command();
 
     [GeneratedRegex("\"[^\"]*\"|'[^']*'|\\S+")]
     private static partial Regex Word();

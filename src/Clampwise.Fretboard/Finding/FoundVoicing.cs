@@ -16,6 +16,25 @@ public sealed record FoundVoicing(Voicing Voicing, Fingering Fingering, Immutabl
     /// <summary>
     /// The fingers, and what weighs half a point or more, in one line: <c>one finger, four strings ring, root in the bass</c>.
     /// </summary>
-    public string Summary => string.Join(
-        ", ", Reasons.Where((reason, i) => i == 0 || Math.Abs(reason.Points) >= WorthSaying).Select(reason => reason.Words));
+    public string Summary => Said(Worth);
+
+    /// <summary>
+    /// The summary in at most so many columns: what weighs least is left out, and dots say so. The fingers always stay.
+    /// </summary>
+    public string SummaryWithin(int columns)
+    {
+        ImmutableArray<Price> worth = Worth;
+        string summary = Said(worth);
+        while (summary.Length > columns && worth.Length > 1)
+        {
+            worth = worth.Remove(worth.Skip(1).MinBy(reason => Math.Abs(reason.Points))!);
+            summary = $"{Said(worth)}, ...";
+        }
+
+        return summary;
+    }
+
+    private ImmutableArray<Price> Worth => [.. Reasons.Where((reason, i) => i == 0 || Math.Abs(reason.Points) >= WorthSaying)];
+
+    private static string Said(IEnumerable<Price> reasons) => string.Join(", ", reasons.Select(reason => reason.Words));
 }

@@ -38,6 +38,10 @@ public static class DailyPlanner
         };
     }
 
+    /// <summary>The plan of one drill alone, under its title.</summary>
+    public static SessionPlan Plan(PlanRequest request, Drill only) =>
+        Plan(request with { Repertoire = Repertoire.Of([only]) }) with { Title = only.Title };
+
     private static IEnumerable<PlannedItem> Main(DailyWork work)
     {
         PlannedItem[] due = [.. work.Due.Take(work.Capacity).Select(item => new PlannedItem(item, SessionPart.Due))];

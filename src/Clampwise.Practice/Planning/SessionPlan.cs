@@ -12,6 +12,9 @@ public sealed record SessionPlan(SessionKind Kind, ImmutableArray<PlannedItem> I
     /// <summary>How many easy questions close a session.</summary>
     public const int Closers = 2;
 
+    /// <summary>What the session is called if its kind does not say it: the title of the one drill that it is about; else null.</summary>
+    public string? Title { get; init; }
+
     /// <summary>How many items are due in all, whether they fit or not.</summary>
     public int DueInAll { get; init; }
 

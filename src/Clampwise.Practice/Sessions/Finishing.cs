@@ -10,6 +10,7 @@ internal static class Finishing
         var entry = new SessionEnded(stamp.SecondId, stamp.Now.Utc, state.Id, state.Kind, day, finished.Clock.Gone, wasCutShort);
         var summary = new SessionSummary(state.Kind, finished.Clock.Gone, wasCutShort, state.Outcomes)
         {
+            Title = state.Title,
             DueTomorrow = world.Repertoire.Items.Count(item =>
                 state.Memory.Items.TryGetValue(item.Key, out ItemMemory? memory) && memory.DueOn(state.Memory.Model) <= day + 1),
         };

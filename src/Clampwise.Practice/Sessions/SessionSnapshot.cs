@@ -29,6 +29,9 @@ public sealed record SessionSnapshot(
     ImmutableArray<ItemKey> Asked,
     ImmutableArray<SnapshotAnswer> Answered)
 {
+    /// <summary>What it is called if its kind does not say it; see <see cref="SessionPlan.Title"/>.</summary>
+    public string? Title { get; init; }
+
     /// <summary>The session as it stands.</summary>
     public static SessionSnapshot Of(SessionState state, Moment now, PracticeCalendar calendar)
     {
@@ -41,7 +44,10 @@ public sealed record SessionSnapshot(
             state.ClosersLeft,
             state.Spacing,
             [.. unanswered is null ? state.Asked : state.Asked.RemoveAt(state.Asked.Count - 1)],
-            [.. state.Outcomes.Select(SnapshotAnswer.Of)]);
+            [.. state.Outcomes.Select(SnapshotAnswer.Of)])
+        {
+            Title = state.Title,
+        };
     }
 
     /// <summary>
@@ -57,6 +63,7 @@ public sealed record SessionSnapshot(
         Dictionary<EntryId, Attempt> own = attempts.Where(attempt => attempt.Session == Id).ToDictionary(attempt => attempt.Id);
         return new SessionState(Id, Kind, Length, Seed, memory)
         {
+            Title = Title,
             Queue = [.. Queue.Select(item => item.In(repertoire)).OfType<PlannedItem>()],
             Close = [.. Close.Select(item => item.In(repertoire)).OfType<PlannedItem>()],
             ClosersLeft = ClosersLeft,

@@ -10,6 +10,9 @@ namespace Clampwise.Practice;
 /// <param name="Memory">What is known of the player, the answers of this session counted in.</param>
 public sealed record SessionState(SessionId Id, SessionKind Kind, TimeSpan? Length, int Seed, MemoryState Memory)
 {
+    /// <summary>What it is called if its kind does not say it; see <see cref="SessionPlan.Title"/>.</summary>
+    public string? Title { get; init; }
+
     /// <summary>Where it stands.</summary>
     public SessionPhase Phase { get; init; }
 
@@ -62,6 +65,7 @@ public sealed record SessionState(SessionId Id, SessionKind Kind, TimeSpan? Leng
     public static SessionState Of(SessionPlan plan, SessionId id, MemoryState memory, int seed, bool canListen = true) =>
         new(id, plan.Kind, plan.Length, seed, memory)
         {
+            Title = plan.Title,
             Queue = plan.Items,
             Close = plan.Close,
             ClosersLeft = plan.Length is null ? Math.Min(SessionPlan.Closers, plan.Close.Length) : SessionPlan.Closers,

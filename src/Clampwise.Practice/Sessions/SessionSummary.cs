@@ -9,6 +9,9 @@ namespace Clampwise.Practice;
 /// <param name="Outcomes">Every answer.</param>
 public sealed record SessionSummary(SessionKind Kind, TimeSpan Practised, bool WasCutShort, ImmutableArray<Outcome> Outcomes)
 {
+    /// <summary>What it was called if its kind does not say it; see <see cref="SessionPlan.Title"/>.</summary>
+    public string? Title { get; init; }
+
     /// <summary>Questions answered.</summary>
     public int Asked => Outcomes.Length;
 

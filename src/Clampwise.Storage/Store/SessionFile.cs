@@ -57,6 +57,11 @@ public static class SessionFile
         json.WriteNumber("v"u8, Version);
         json.WriteString("id"u8, session.Id.ToString());
         json.WriteString("kind"u8, Codes<SessionKind>.Of(session.Kind));
+        if (session.Title is { } title)
+        {
+            json.WriteString("title"u8, title);
+        }
+
         json.WriteNumber("day"u8, session.Day.Number);
         if (session.Length is { } length)
         {
@@ -119,7 +124,10 @@ public static class SessionFile
         root.GetProperty("closersLeft").GetInt32(),
         root.GetProperty("spacing").GetInt32(),
         ReadArray(root, "asked", item => ItemKey.Parse(item.GetString() ?? "").Value),
-        ReadArray(root, "answered", ReadAnswer));
+        ReadArray(root, "answered", ReadAnswer))
+    {
+        Title = root.TryGetProperty("title", out JsonElement title) ? title.GetString() : null,
+    };
 
     private static SnapshotItem ReadItem(JsonElement item) => new(ItemKey.Parse(Text(item, "item")).Value, Codes<SessionPart>.Parse(Text(item, "part")).Value);
 

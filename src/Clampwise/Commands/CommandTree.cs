@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Text.RegularExpressions;
+using Clampwise.Plain;
 
 namespace Clampwise.Commands;
 
@@ -74,6 +75,7 @@ internal static partial class CommandTree
         root.Add(RenderCommand.Build(around));
         root.Add(FindCommand.Build(around));
         root.Add(DrillsCommand.Build(around, data));
+        root.Add(ExploreCommand.Build(around, data));
         root.Add(PractiseCommands.BuildDrill(around, data, minutes));
         root.Add(PractiseCommands.BuildQuiz(around, data));
         root.Add(ProgressCommands.BuildWeak(around, data));
@@ -82,12 +84,12 @@ internal static partial class CommandTree
         root.Add(DataCommand.Build(around, data));
         root.Add(SettingsCommand.Build(around, data));
         root.Add(DoctorCommand.Build(around, data));
-        root.SetAction(parsed => around.IsTerminal ? OpenCommand.Run(around, parsed.GetValue(data), parsed.GetValue(minutes)) : ShowHelp(root, around));
+        root.SetAction(parsed => PlainMode.CanDraw(around) ? OpenCommand.Run(around, parsed.GetValue(data), parsed.GetValue(minutes)) : NameOthers(around));
         return root;
     }
 
-    private static int ShowHelp(RootCommand root, Surroundings around) =>
-        root.Parse("--help").Invoke(new InvocationConfiguration { Output = around.Out, Error = around.Error });
+    private static int NameOthers(Surroundings around) => around.Fail(new Theory.Fault(
+        "the screens need a terminal to draw on: use clampwise drill --plain, quiz --plain, weak --plain or explore --plain, or see clampwise --help"));
 
     private static string HelpOf(ParseResult parsed) =>
         parsed.CommandResult.Command is RootCommand ? "" : $"{parsed.CommandResult.Command.Name} ";

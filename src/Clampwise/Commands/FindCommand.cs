@@ -51,19 +51,31 @@ internal static class FindCommand
             around.Out.WriteLine($"{result.Total} voicings in {setup}{(result.Voicings.Length < result.Total ? $", the best {result.Voicings.Length}" : "")}");
         }
 
-        foreach (FoundVoicing found in result.Voicings)
+        foreach (FoundVoicing found in asJson ? result.Voicings : [])
         {
-            if (asJson)
-            {
-                JsonLines.Print(around.Out, FoundRow.Of(found));
-            }
-            else
-            {
-                around.Out.WriteLine($"{found.Voicing.Fretting,-16} shape {found.Voicing.ShapeName,-11} sounds {found.Voicing.SoundingName,-11} {found.Summary}");
-            }
+            JsonLines.Print(around.Out, FoundRow.Of(found));
+        }
+
+        foreach (string line in asJson ? [] : Lines(result.Voicings, OutputLines.Width(around)))
+        {
+            around.Out.WriteLine(line);
         }
 
         return ExitCode.Good;
+    }
+
+    // Columns no wider than what stands in them: on a narrow line the room goes to what speaks for a voicing.
+    private static IEnumerable<string> Lines(IReadOnlyList<FoundVoicing> all, int width)
+    {
+        (string Fretting, string Shape, string Sounds)[] texts = [.. all.Select(found => ($"{found.Voicing.Fretting}", found.Voicing.ShapeName, found.Voicing.SoundingName))];
+        int fretting = texts.Select(text => text.Fretting.Length).DefaultIfEmpty().Max();
+        int shape = texts.Select(text => text.Shape.Length).DefaultIfEmpty().Max();
+        int sounds = texts.Select(text => text.Sounds.Length).DefaultIfEmpty().Max();
+        return all.Zip(texts, (found, text) =>
+        {
+            string names = $"{text.Fretting.PadRight(fretting)}  shape {text.Shape.PadRight(shape)}  sounds {text.Sounds.PadRight(sounds)}  ";
+            return names + found.SummaryWithin(width - names.Length);
+        });
     }
 }
 

@@ -1,6 +1,4 @@
-using Clampwise.Practice;
 using Clampwise.Screens;
-using Clampwise.Screens.Session;
 using Clampwise.Settings;
 using Clampwise.Storage;
 
@@ -22,8 +20,8 @@ internal static class OpenCommand
     /// <param name="dataFolder">The folder asked for; null for the platform's own.</param>
     /// <param name="minutes">Length of the daily drill; null for what is set.</param>
     /// <param name="patience">How long to wait for the sound device.</param>
-    /// <param name="run">What is done: given the desk, and what shows the screens with or without a session in front.</param>
-    public static int WithDesk(Surroundings around, string? dataFolder, int? minutes, TimeSpan patience, Func<Desk, Func<SessionState?, int>, int> run)
+    /// <param name="run">What is done: given the desk, and what shows the screens with or without another page in front of the first.</param>
+    public static int WithDesk(Surroundings around, string? dataFolder, int? minutes, TimeSpan patience, Func<Desk, Func<Func<Shell, Page>?, int>, int> run)
     {
         return DataCommand.WithStore(around, dataFolder, store =>
         {
@@ -39,15 +37,15 @@ internal static class OpenCommand
             int before = desk.Remembered.AttemptCount;
             try
             {
-                return run(desk, session =>
+                return run(desk, front =>
                 {
                     var shell = new Shell(settings.Now.ThemeFor(around.Variable), desk.Glyphs);
                     var inForce = new SettingsInForce(shell, desk, settings, around, given, store.LoadMemory);
                     desk.TakeUpKept();
                     shell.Open(new TodayPage(shell, desk, settings, inForce.Settle, () => [.. store.Notices, .. library.Faults.Select(unread => unread.ToString())]));
-                    if (session is not null)
+                    if (front is not null)
                     {
-                        shell.Open(new SessionPage(shell, desk, session));
+                        shell.Open(front(shell));
                     }
                     else if (settings.Now.ShowsWelcome)
                     {

@@ -2,10 +2,11 @@ using System.CommandLine;
 using Clampwise.Plain;
 using Clampwise.Practice;
 using Clampwise.Screens;
+using Clampwise.Screens.Session;
 
 namespace Clampwise.Commands;
 
-/// <summary><c>clampwise drill</c>, <c>quiz</c> and <c>weak --plain</c>: sessions line by line.</summary>
+/// <summary><c>clampwise drill</c>, <c>quiz</c> and <c>weak --plain</c>: sessions on the screen or line by line.</summary>
 internal static class PractiseCommands
 {
     private static readonly TimeSpan s_patience = TimeSpan.FromSeconds(2);
@@ -14,14 +15,12 @@ internal static class PractiseCommands
     {
         var id = new Argument<string?>("id") { Description = "One drill alone; all that are open unless given.", Arity = ArgumentArity.ZeroOrOne };
         Option<bool> plain = PlainOption();
-        var command = new Command("drill", "The daily drill; with --plain line by line, for screen readers and pipes.") { id, plain };
-        command.SetAction(parsed => Run(around, parsed.GetValue(data), parsed.GetValue(minutes), parsed.GetValue(plain), desk =>
-        {
-            PlanRequest request = desk.Request();
-            return parsed.GetValue(id) is not { } wanted ? DailyPlanner.Plan(request)
-                : desk.Drills.FirstOrDefault(drill => drill.Id.ToString() == wanted) is { } drill ? DailyPlanner.Plan(request with { Repertoire = Repertoire.Of([drill]) })
-                : null;
-        }));
+        Option<int?> seed = SeedOption();
+        var command = new Command("drill", "The daily drill, or one drill alone; with --plain line by line, for screen readers and pipes.") { id, plain, seed };
+        command.SetAction(parsed => Run(around, parsed.GetValue(data), parsed.GetValue(minutes), parsed.GetValue(plain), parsed.GetValue(seed), (desk, request) =>
+            parsed.GetValue(id) is not { } wanted ? DailyPlanner.Plan(request)
+                : desk.Drills.FirstOrDefault(drill => drill.Id.ToString() == wanted) is { } drill ? DailyPlanner.Plan(request, drill)
+                : null));
         return command;
     }
 
@@ -29,44 +28,57 @@ internal static class PractiseCommands
     {
         var count = new Option<int>("--count") { Description = "How many questions.", HelpName = "number", DefaultValueFactory = _ => QuizPlanner.UsualCount };
         Option<bool> plain = PlainOption();
-        var command = new Command("quiz", "Name that voicing; with --plain line by line.") { count, plain };
+        Option<int?> seed = SeedOption();
+        var command = new Command("quiz", "Name that voicing; with --plain line by line.") { count, plain, seed };
         command.SetAction(parsed => parsed.GetValue(count) < 1
             ? around.Refuse(new Theory.Fault($"--count: expected 1 or more, found {parsed.GetValue(count)}"))
-            : Run(around, parsed.GetValue(data), null, parsed.GetValue(plain), desk => QuizPlanner.Plan(desk.Request(), parsed.GetValue(count))));
+            : Run(around, parsed.GetValue(data), null, parsed.GetValue(plain), parsed.GetValue(seed), (_, request) => QuizPlanner.Plan(request, parsed.GetValue(count))));
         return command;
     }
 
     /// <summary>The review of weak shapes, line by line.</summary>
-    public static int ReviewWeak(Surroundings around, string? data) =>
-        Run(around, data, null, isPlain: true, desk => WeakPlanner.Plan(desk.Request()));
+    public static int ReviewWeak(Surroundings around, string? data, int? seed) =>
+        Run(around, data, null, isPlain: true, seed, (_, request) => WeakPlanner.Plan(request));
 
-    public static Option<bool> PlainOption() => new("--plain") { Description = "Line by line on standard input and output." };
+    public static Option<bool> PlainOption() => new("--plain") { Description = "Line by line on standard input and output, each drawing in words." };
 
-    private static int Run(Surroundings around, string? data, int? minutes, bool isPlain, Func<Desk, SessionPlan?> plan) =>
+    public static Option<int?> SeedOption() => new("--seed") { Description = "The seed of all chance: with the same progress the same questions in the same order, for scripts.", HelpName = "number" };
+
+    private static int Run(Surroundings around, string? data, int? minutes, bool isPlain, int? seed, Func<Desk, PlanRequest, SessionPlan?> plan) =>
         OpenCommand.WithDesk(around, data, minutes, s_patience, (desk, screens) =>
         {
-            if (plan(desk) is not { } planned)
+            PlanRequest usual = desk.Request();
+            if (plan(desk, seed is { } given ? usual with { Seed = given } : usual) is not { } planned)
             {
                 return around.Refuse(new Theory.Fault($"there is no such drill: use one of {string.Join(", ", desk.Drills.Select(drill => drill.Id))}"));
             }
 
-            if (planned.IsEmpty)
+            if (!PlainMode.IsChosen(around, isPlain))
             {
-                around.Out.WriteLine("Nothing to ask just now.");
-                return ExitCode.Good;
+                return planned.IsEmpty ? NothingToAsk(around) : screens(shell => new SessionPage(shell, desk, Start(desk, planned, seed)));
             }
 
-            if (!isPlain && around.IsTerminal && around.Variable("TERM") != "dumb")
-            {
-                return screens(desk.Start(planned));
-            }
-
-            if (desk.Sound.Notice is { } silent)
-            {
-                around.Out.WriteLine(silent);
-            }
-
-            around.Out.WriteLine("Type help for what can be typed.");
-            return new PlainSession(desk, desk.Start(planned), around.In, around.Out).Run() ? ExitCode.Good : ExitCode.Trouble;
+            desk.TakeUpKept();
+            // A seed asks for the same questions each time: what was put down would come between.
+            SessionState? resting = seed is null && desk.Resting is { } kept && kept.Kind == planned.Kind && kept.Title == planned.Title ? kept : null;
+            return planned.IsEmpty && resting is null ? NothingToAsk(around) : RunPlain(around, desk, resting ?? Start(desk, planned, seed));
         });
+
+    private static SessionState Start(Desk desk, SessionPlan planned, int? seed) =>
+        desk.Start(planned) is var started && seed is { } given ? started with { Seed = given } : started;
+
+    private static int RunPlain(Surroundings around, Desk desk, SessionState session)
+    {
+        desk.Rest(null);
+        PlainMode.SayNotices(around, desk);
+        bool isKept = new PlainSession(desk, session, around.In, around.Out).Run();
+        desk.Close();
+        return isKept ? ExitCode.Good : ExitCode.Trouble;
+    }
+
+    private static int NothingToAsk(Surroundings around)
+    {
+        around.Out.WriteLine("Nothing to ask just now.");
+        return ExitCode.Good;
+    }
 }

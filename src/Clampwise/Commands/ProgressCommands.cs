@@ -13,10 +13,11 @@ internal static class ProgressCommands
     {
         Option<bool> json = SharedOptions.Json();
         Option<bool> plain = PractiseCommands.PlainOption();
-        plain.Description = "Review them line by line instead.";
-        var command = new Command("weak", "List the weak shapes, each with its reasons.") { json, plain };
+        plain.Description = "Review them line by line instead, each drawing in words.";
+        Option<int?> seed = PractiseCommands.SeedOption();
+        var command = new Command("weak", "List the weak shapes, each with its reasons.") { json, plain, seed };
         command.SetAction(parsed => parsed.GetValue(plain)
-            ? PractiseCommands.ReviewWeak(around, parsed.GetValue(data))
+            ? PractiseCommands.ReviewWeak(around, parsed.GetValue(data), parsed.GetValue(seed))
             : DataCommand.WithStore(around, parsed.GetValue(data), store => PrintWeak(around, store, parsed.GetValue(json))));
         return command;
     }

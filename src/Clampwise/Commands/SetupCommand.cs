@@ -85,7 +85,8 @@ internal static class SetupCommand
 
     private static int PrintLines(Surroundings around, IEnumerable<string> lines)
     {
-        foreach (string line in lines)
+        int width = OutputLines.Width(around);
+        foreach (string line in lines.SelectMany(line => OutputLines.Wrap(line, width)))
         {
             around.Out.WriteLine(line);
         }

@@ -33,7 +33,8 @@ internal static class TuneCommand
         return command;
     }
 
-    private static void Print(TextWriter to, TuningPlan plan, bool asJson)
+    /// <summary>Writes a plan, one line a target or pair.</summary>
+    public static void Print(TextWriter to, TuningPlan plan, bool asJson)
     {
         foreach (StringNumber number in plan.Order)
         {
@@ -56,7 +57,7 @@ internal static class TuneCommand
             }
             else
             {
-                to.WriteLine($"strings {pair.Lower} and {pair.Upper}: {pair.Advice}");
+                to.WriteLine(pair.Advice);
             }
         }
     }

@@ -8,35 +8,40 @@ namespace Clampwise.Plain;
 /// A session line by line on plain input and output: for screen readers, pipes and terminals that can't be drawn on. Every drawing
 /// is said in words, and nothing hangs on colour or place.
 /// </summary>
-internal sealed class PlainSession : ISessionView
+internal sealed partial class PlainSession : ISessionView
 {
     private readonly Desk _desk;
     private readonly TextReader _in;
     private readonly TextWriter _out;
     private readonly SessionRun _run;
     private Verdict? _verdict;
+    private Fretboard.Setup? _saidSetup;
+    private bool _isAudible;
     private bool _isOver;
 
     public PlainSession(Desk desk, SessionState session, TextReader input, TextWriter output)
     {
         (_desk, _in, _out) = (desk, input, output);
         _run = new SessionRun(desk, session, this);
+        _isAudible = desk.Sound.IsAudible;
     }
 
-    /// <summary>Runs until the session is over or the input ends.</summary>
+    /// <summary>Runs until the session is over or put down, or the input ends.</summary>
     /// <returns>False if an answer could not be kept.</returns>
     public bool Run()
     {
+        _out.WriteLine(PlainText.Begin(_run.State));
         _run.Begin();
         while (!_isOver)
         {
             if (_in.ReadLine() is not { } line)
             {
-                _run.Happen(new SessionEvent.CutShort(_desk.Stamp()));
+                Happen(new SessionEvent.CutShort(_desk.Stamp()));
                 break;
             }
 
-            Take(line.Trim());
+            Attend();
+            Take(new TypedLine(line));
         }
 
         _run.Leave();
@@ -46,19 +51,20 @@ internal sealed class PlainSession : ISessionView
     public void ShowQuestion(Question question)
     {
         _out.WriteLine();
-        _out.WriteLine($"{SessionText.Progress(_run.State, _desk.Now)}.");
-        SayAll(PlainText.Question(question));
+        _out.WriteLine(PlainText.Where(_run.State, _desk.Now));
+        SayQuestion(isNewSetup: !question.Setup.Equals(_saidSetup));
+        _saidSetup = question.Setup;
     }
 
-    public void ShowHint(Hint hint) => _out.WriteLine($"Hint: {hint.Words}");
+    public void ShowHint(Hint hint) => _out.WriteLine(PlainText.Hint(hint, _run.State.Open!.Question));
 
     public void ShowVerdict(Verdict verdict, Grade grade)
     {
         _verdict = verdict;
-        SayAll(PlainText.Verdict(verdict, grade, _run.State.Open!.Question));
+        SayVerdict(grade);
     }
 
-    public void ShowGrade(Grade grade) => _out.WriteLine($"Grade: {grade.ToString().ToLowerInvariant()}");
+    public void ShowGrade(Grade grade) => _out.WriteLine($"Grade: {PlainText.Word(grade)}.");
 
     public void Say(string words) => _out.WriteLine(words);
 
@@ -68,95 +74,13 @@ internal sealed class PlainSession : ISessionView
         SayAll(PlainText.Summary(summary));
     }
 
-    private void Take(string line)
+    private void SayQuestion(bool isNewSetup)
     {
-        if (line.Length == 0 && _run.State.Phase != SessionPhase.Judged)
-        {
-            return;
-        }
-
-        SessionEvent? happened = _run.State.Phase == SessionPhase.Judged ? Judged(line) : Asking(line);
-        if (happened is not null)
-        {
-            _run.Happen(happened);
-        }
+        OpenQuestion open = _run.State.Open!;
+        SayAll([.. PlainText.Question(open.Question, isNewSetup), .. open.Question.Hints.Take(open.Hints).Select(hint => PlainText.Hint(hint, open.Question))]);
     }
 
-    private SessionEvent? Asking(string line)
-    {
-        Question question = _run.State.Open!.Question;
-        switch (line.ToLowerInvariant())
-        {
-            case "hint":
-                return new SessionEvent.HintAsked(_desk.Stamp());
-            case "again":
-                return Heard(_run.PlayAgain(1));
-            case "slower":
-                return Heard(_run.PlayAgain(2));
-            case "strings":
-                return Heard(_run.PlayStrings());
-            case "open":
-                return Heard(_run.PlayReference());
-            case "question":
-                SayAll(PlainText.Question(question));
-                return null;
-            case "skip":
-                return new SessionEvent.Skipped(_desk.Stamp(), SkipReason.NotNow);
-            case "don't know" or "dont know" or "?":
-                return new SessionEvent.Answered(_desk.Stamp(), new Answer.NotKnown(), TimeSpan.Zero);
-            case "end":
-                return new SessionEvent.CutShort(_desk.Stamp());
-            case "help":
-                SayAll(PlainText.Help);
-                return null;
-        }
-
-        if (PlainAnswers.Read(question, line).TryGet(out Answer? answer, out Theory.Fault? fault))
-        {
-            return new SessionEvent.Answered(_desk.Stamp(), answer, TimeSpan.Zero);
-        }
-
-        _out.WriteLine(fault.ToString());
-        return null;
-    }
-
-    private SessionEvent? Judged(string line)
-    {
-        switch (line.ToLowerInvariant())
-        {
-            case "" or "next":
-                return new SessionEvent.WentOn(_desk.Stamp());
-            case "undo":
-                return new SessionEvent.AnswerUndone(_desk.Stamp());
-            case "end":
-                return new SessionEvent.CutShort(_desk.Stamp());
-            case "again":
-                _run.PlayVerdict(_verdict!);
-                return null;
-            case "differs":
-                _run.PlayDifference(_verdict!);
-                return null;
-        }
-
-        if (Enum.TryParse(line, ignoreCase: true, out Grade grade) && Enum.IsDefined(grade) && !char.IsDigit(line[0]))
-        {
-            return new SessionEvent.GradeOverruled(_desk.Stamp(), grade);
-        }
-
-        _out.WriteLine("Enter for the next question; or again, differs, undo, end, or a grade: missed, strained, steady, instant.");
-        return null;
-    }
-
-    // The run has told the session of the sound already.
-    private SessionEvent? Heard(bool isHeard)
-    {
-        if (!isHeard)
-        {
-            _out.WriteLine("There is nothing to hear in this question.");
-        }
-
-        return null;
-    }
+    private void SayVerdict(Grade grade) => SayAll(PlainText.Verdict(_verdict!, grade, _run.State.Open!.Question, _desk.Settings.Questions.Hand));
 
     private void SayAll(IEnumerable<string> lines)
     {

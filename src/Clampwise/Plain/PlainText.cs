@@ -1,85 +1,176 @@
 using Clampwise.Fretboard;
 using Clampwise.Practice;
 using Clampwise.Screens;
+using Clampwise.Screens.Session;
 
 namespace Clampwise.Plain;
 
 /// <summary>What plain sessions say.</summary>
 internal static class PlainText
 {
+    public const string PutDown = "Put down. Everything answered is kept, and the session waits until the end of the day.";
+    public const string PausedWords = "The clock stands: Enter goes on, later puts the session down, end ends it.";
+    public const string JudgedWords = "Enter for the next question; or again, slower, strings, differs, say, setup, undo, pause, later, end, or a grade: missed, strained, steady, instant.";
+    public const string TooLateToUndo = "An answer can be taken back only before the next question.";
+    public const string GradeTooEarly = "A grade belongs to an answer: give one first.";
+
+    /// <summary>What can be typed, and what the grades mean.</summary>
     public static IReadOnlyList<string> Help { get; } =
     [
-        "Answer with the number of a choice, a chord name, or a fretting: from the nut (x04600) or after ^ from the home clamp (^ x 0 2 4 0 0), lowest string first.",
-        "For two voicings: same, or different with the strings that moved (different 3).",
-        "Also: hint, again, slower, strings (one after another), open (all open strings), question (say it once more), skip, don't know, end.",
+        "To answer: the number of a choice, a chord name, or a fretting, lowest string first, from the nut (x04600) or after ^ from the home clamp (^ x 0 2 4 0 0). don't know is an answer too.",
+        "For two voicings: same, or different with the strings that moved (different 3). For changes in a minute: their number.",
+        "At no cost: again, slower, strings (one after another), open (all open strings), question (say it once more), setup (the clamps), clock. hint costs grade.",
+        $"To put a question aside: {PlainAnswers.Reasons}. skip alone is skip now.",
+        "pause stops the clock, Enter takes it up. later puts the session down until you start it again today. end ends it with its summary.",
+        "After the verdict: Enter or next goes on, again plays it, differs says and plays what differs, say says it once more, undo takes the answer back.",
+        "Grades: missed is wrong or not known, strained is right with effort or help, steady is right, instant is right at once. Type another one after the verdict if you know better.",
         .. Cautions.All,
     ];
 
-    public static IEnumerable<string> Question(Question question)
+    /// <summary>The first line of a session.</summary>
+    public static string Begin(SessionState state)
     {
-        yield return $"Setup {question.Setup}.";
-        foreach (Voicing drawn in question.Drawn)
+        string title = SessionText.Title(state.Kind, state.Title);
+        string capital = $"{char.ToUpperInvariant(title[0])}{title[1..]}";
+        return state.Outcomes.IsEmpty ? $"{capital}. Type help for what can be typed." : $"{capital}, taken up again. Type help for what can be typed.";
+    }
+
+    /// <summary>Where the session stands: the drill, why it asks, what is answered, time and questions left.</summary>
+    public static string Where(SessionState state, Moment now)
+    {
+        int toCome = state.Queue.Length + (state.Length is null ? state.Close.Length : state.ClosersLeft) + (state.Phase == SessionPhase.Asking ? 1 : 0);
+        string left = state.LeftAt(now) is { } time ? $"{SessionText.Clock(time > TimeSpan.Zero ? time : TimeSpan.Zero)} left, " : "";
+        string planned = state.Open is { } open ? $" {open.Planned.Item.Drill.Title}{Part(open.Planned.Part)}." : "";
+        return $"{state.Outcomes.Length} answered, {left}{toCome} to come.{planned}";
+    }
+
+    /// <summary>The question with everything that is drawn; a setup that was said before is only named.</summary>
+    public static IEnumerable<string> Question(Question question, bool isNewSetup)
+    {
+        foreach (string line in isNewSetup ? Setup(question, isJudged: false) : [$"Setup {question.Setup}."])
         {
-            yield return $"Shape {drawn.Fretting.ToHomeText(drawn.Setup)}, from the nut {drawn.Fretting}.";
-            foreach (string line in Strings(drawn))
+            yield return line;
+        }
+
+        foreach (Voicing drawn in IsPicked(question) ? [] : question.Drawn)
+        {
+            string name = question.Form == AnswerForm.CountChanges ? $"{drawn.ShapeName}, " : "";
+            yield return $"Shape {name}{drawn.Fretting.ToHomeText(drawn.Setup)}, from the nut {drawn.Fretting}.";
+            foreach (string line in ShapeWords.Lines(drawn))
             {
                 yield return line;
             }
         }
 
-        yield return question.Ask;
+        yield return $"{question.Ask}{HowToAnswer(question)}";
         for (int i = 0; i < question.Choices.Length; i++)
         {
-            yield return $"{i + 1}: {question.Choices[i].Text}";
+            yield return $"{i + 1}: {ChoiceWords(question, question.Choices[i])}";
         }
     }
 
-    public static IEnumerable<string> Verdict(Verdict verdict, Grade grade, Question question)
+    /// <summary>The setup. What the open strings sound would say half the name of a shape that is drawn, so there it waits for the verdict.</summary>
+    public static IEnumerable<string> Setup(Question question, bool isJudged) =>
+        isJudged || question.Drawn.IsEmpty || IsPicked(question) ? SetupWords.Lines(question.Setup) : [SetupWords.Held(question.Setup)];
+
+    /// <summary>A hint with what it shows.</summary>
+    public static string Hint(Hint hint, Question question)
     {
-        yield return verdict.IsCorrect
-            ? verdict.IsPartly ? "Right in part." : "Right."
-            : verdict.DidNotKnow ? $"It is {verdict.Expected}." : $"Not this time: it is {verdict.Expected}, you said {verdict.Given}.";
-        yield return $"Shape name {verdict.Right.ShapeName}, sounds {verdict.Right.SoundingName}, played {verdict.Right.Fretting.ToHomeText(verdict.Right.Setup)}.";
-        foreach (string line in VoicingWords.Lines(verdict.Right))
-        {
-            yield return line;
-        }
-
-        if (verdict.Remark is { } remark)
-        {
-            yield return remark;
-        }
-
-        if (question.Item.Subject.Note is { } note)
-        {
-            yield return note;
-        }
-
-        yield return $"Grade: {grade.ToString().ToLowerInvariant()}. Enter for the next question.";
+        string[] shown = [.. question.Subject.Strings.Where(sounding => hint.Shown.Contains(sounding.Number) && sounding.Stop.IsFretted)
+            .Select(sounding => $" String {sounding.Number} at fret {sounding.Stop.Finger}.")];
+        string ruledOut = hint.RuledOut.IsEmpty ? "" : $" Not {string.Join(", not ", hint.RuledOut.Order().Select(index => $"{index + 1}"))}.";
+        return $"Hint: {hint.Words}{string.Concat(shown)}{ruledOut}";
     }
 
-    public static IEnumerable<string> Summary(SessionSummary summary)
+    /// <summary>The verdict: what it was, both names, every string, how the answer differs, the note of the drill, the grade.</summary>
+    public static IEnumerable<string> Verdict(Verdict verdict, Grade grade, Question question, Hand hand) =>
+    [
+        Headline(verdict, question),
+        VoicingText.Names(verdict.Right),
+        .. VoicingText.Strings(verdict.Right, hand),
+        .. Remark(verdict) is { Length: > 0 } remark ? [remark] : Array.Empty<string>(),
+        .. Other(verdict, question) is null ? [] : Differs(verdict, question),
+        .. question.Item.Subject.Note is { } note ? [$"Note: {note}"] : Array.Empty<string>(),
+        $"Grade: {Word(grade)}. Enter for the next question.",
+    ];
+
+    /// <summary>How what was answered, or the second of two voicings, differs from the right one.</summary>
+    public static IEnumerable<string> Differs(Verdict verdict, Question question) => Other(verdict, question) is { } other
+        ? [VoicingText.NamesOf(Label(question, isFirst: true), other), .. VoicingText.Differences(verdict.Right, other, Label(question, isFirst: false))]
+        : ["Nothing differs from the right one."];
+
+    /// <summary>What is said when the clock is stopped.</summary>
+    public static IEnumerable<string> Paused(SessionState state, Moment now) =>
+        [$"The clock stands at {SessionText.Clock(state.Clock.At(now))}. Everything answered so far is kept. Let the hands hang for a moment.", PausedWords];
+
+    public static IEnumerable<string> Summary(SessionSummary summary) =>
+    [
+        "",
+        summary.Words,
+        $"{SessionText.Clock(summary.Practised)} practised{(summary.WasCutShort ? ", ended early" : "")}; {summary.FirstSights} met for the first time.",
+        string.Join(", ", Enum.GetValues<Grade>().Reverse().Select(grade => $"{Word(grade)} {summary.Grades[grade]}")),
+        .. summary.Missed.Select(missed => $"Look at again: {OutcomeWords(missed)}."),
+        .. summary.Strengthened.Take(3).Select(outcome => $"Lasts longer now, about {Days(outcome.StabilityAfter)}: {OutcomeWords(outcome)}."),
+        $"{(summary.DueTomorrow == 0 ? "Nothing is" : $"{summary.DueTomorrow}")} due on the next practice day. Take the clamp off, and give hands and ears a rest.",
+    ];
+
+    /// <summary>A grade in lower case.</summary>
+    public static string Word(Grade grade) => grade.ToString().ToLowerInvariant();
+
+    private static string Headline(Verdict verdict, Question question)
     {
-        yield return "";
-        yield return summary.Words;
-        yield return string.Join(", ", Enum.GetValues<Grade>().Reverse().Select(grade => $"{grade.ToString().ToLowerInvariant()} {summary.Grades[grade]}"));
-        foreach (Outcome missed in summary.Missed)
+        if (verdict.DidNotKnow)
         {
-            yield return $"Look at again: {missed.Planned.Item.Subject.Voicing.ShapeName}, {missed.Planned.Item.Key.Direction.Title()}.";
+            return $"It is {verdict.Expected}.";
         }
 
-        yield return $"{summary.DueTomorrow} due on the next practice day. Take the clamp off, and give hands and ears a rest.";
+        string said = $"you {(question.Form == AnswerForm.Place ? "placed" : "said")} {verdict.Given}";
+        string right = verdict.IsPartly ? "Right in part" : "Right";
+        return !verdict.IsCorrect ? $"Not this time: it is {verdict.Expected}, {said}."
+            : verdict.Given == verdict.Expected ? $"{right}: {verdict.Expected}."
+            : $"{right}: it is {verdict.Expected}, {said}.";
     }
 
-    // Without pitches and degrees: they would give the answer away.
-    private static IEnumerable<string> Strings(Voicing voicing) => voicing.Strings.Select(sounding =>
+    // The remark may end with the strings that differ; those are said one by one.
+    private static string Remark(Verdict verdict)
     {
-        string held = sounding.IsHeld ? $"held by the clamp at fret {sounding.Ground}" : "free";
-        return sounding.Stop switch
-        {
-            { IsMuted: true } => $"string {sounding.Number} muted",
-            { IsRinging: true } => $"string {sounding.Number} {held}, rings",
-            var stop => $"string {sounding.Number} {held}, finger at fret {stop.Finger}",
-        };
-    });
+        string remark = verdict.Remark ?? "";
+        bool isComparable = verdict.Answered is { } other && other.Strings.Length == verdict.Right.Strings.Length;
+        string strings = isComparable ? StringChanges.InWords(verdict.Right, verdict.Answered!) : "";
+        return strings.Length > 0 && remark.EndsWith(strings, StringComparison.OrdinalIgnoreCase) ? remark[..^strings.Length].TrimEnd() : remark;
+    }
+
+    private static Voicing? Other(Verdict verdict, Question question) =>
+        question.Form != AnswerForm.CountChanges && verdict.Answered is { } other && other.Fretting != verdict.Right.Fretting && other.Setup.Equals(verdict.Right.Setup) ? other : null;
+
+    private static string Label(Question question, bool isFirst) => question.Form switch
+    {
+        AnswerForm.Compare => isFirst ? "The second one" : "in the second one",
+        AnswerForm.Name or AnswerForm.Choose when isFirst && !IsPicked(question) => "Yours, as the nearest shape of that name",
+        _ => isFirst ? "Yours" : "yours",
+    };
+
+    private static string HowToAnswer(Question question) => question.Form switch
+    {
+        AnswerForm.Place => " Answer with its frets, lowest string first.",
+        AnswerForm.Compare => " Answer same, or different and the strings.",
+        AnswerForm.CountChanges => " Answer with their number.",
+        _ when question.Choices.IsEmpty => " Answer with a name.",
+        _ when IsPicked(question) => " Answer with a number.",
+        _ => " Answer with a number or a name.",
+    };
+
+    // The shapes to pick from are said once, as the choices.
+    private static bool IsPicked(Question question) => question.Direction == Direction.HearPickShape;
+
+    private static string ChoiceWords(Question question, Choice choice) => IsPicked(question)
+        ? $"{choice.Voicing.Fretting.ToHomeText(question.Setup)}, from the nut {choice.Voicing.Fretting}: {ShapeWords.InShort(choice.Voicing)}"
+        : choice.Text;
+
+    private static string OutcomeWords(Outcome outcome) =>
+        $"{outcome.Planned.Item.Subject.Voicing.ShapeName}, sounds {outcome.Planned.Item.Subject.Voicing.SoundingName}, {outcome.Planned.Item.Key.Direction.Title()}";
+
+    private static string Part(SessionPart part) => SessionText.Part(part) is { Length: > 0 } words ? $", {words}" : "";
+
+    private static string Days(double days) => days < 1.5 ? "a day" : $"{days:0} days";
 }

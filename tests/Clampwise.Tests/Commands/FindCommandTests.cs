@@ -28,6 +28,20 @@ public class FindCommandTests
     }
 
     [Theory]
+    [InlineData(null, 100)]
+    [InlineData(80, 80)]
+    [InlineData(200, 100)]
+    public void A_line_is_as_wide_as_the_terminal_and_never_wider_than_100(int? columns, int most)
+    {
+        CommandRun run = CommandRun.In(around => around with { Size = () => columns is { } wide ? (wide, 24) : null }, "", "find", "standard + 3-5@2", "--sounding", "A", "--near", "005400", "--limit", "60");
+        Assert.Equal(61, run.Lines.Length);
+        Assert.All(run.Lines, line => Assert.InRange(line.Length, 1, most));
+        Assert.All(run.Lines[1..], line => Assert.Matches("shape G.*  sounds A.* (no|one|two|three|four) fingers?", line));
+        CommandRun setup = CommandRun.In(around => around with { Size = () => columns is { } wide ? (wide, 24) : null }, "", "setup", "standard + full@1 + 1-5@3");
+        Assert.All(setup.Lines, line => Assert.InRange(line.Length, 1, most));
+    }
+
+    [Theory]
     [InlineData("--shape", "Hm7", "--shape: column 1:")]
     [InlineData("--keep", "1-7", "--keep: column 3: there is no string 7")]
     [InlineData("--near", "x0x", "--near:")]

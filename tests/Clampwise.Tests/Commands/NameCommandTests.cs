@@ -72,12 +72,4 @@ public class NameCommandTests
     [Fact]
     public void A_finger_behind_the_clamp_is_allowed_when_asked_for() =>
         Assert.Equal(0, CommandRun.Of("name", "2-4@2", "1x0000", "--behind").ExitCode);
-
-    [Fact]
-    public void Without_a_terminal_the_bare_command_prints_help()
-    {
-        CommandRun run = CommandRun.Of();
-        Assert.Equal(0, run.ExitCode);
-        Assert.Contains("Usage:", run.Out);
-    }
 }

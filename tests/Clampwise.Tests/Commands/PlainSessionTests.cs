@@ -13,7 +13,7 @@ public sealed partial class PlainSessionTests : IDisposable
     {
         CommandRun run = CommandRun.WithInput("hint\n?\n\nend\n", "drill", "--plain", "--data", _data);
         Assert.Equal(0, run.ExitCode);
-        Assert.Contains("Setup standard + 3-5@2.", run.Out);
+        Assert.Contains("Setup standard + 3-5@2: a clamp at fret 2 over strings 3 to 5", run.Out);
         Assert.Contains("string 5 held by the clamp at fret 2, rings", run.Out);
         Assert.Contains("Hint: ", run.Out);
         Assert.Matches(Known(), run.Out);
@@ -63,6 +63,82 @@ public sealed partial class PlainSessionTests : IDisposable
         Assert.Contains("missed 1 of the last 1 times", list.Out);
         Assert.Contains("to come.", CommandRun.WithInput("end\n", "weak", "--plain", "--data", _data).Out);
         Assert.Contains("2 asked, 0 right", CommandRun.Of("progress", "--data", _data).Out);
+    }
+
+    [Fact]
+    public void A_session_of_one_drill_bears_its_title()
+    {
+        Assert.StartsWith("Low drone: all but string 6 clamped. Type help", CommandRun.WithInput("", "drill", "low-drone", "--plain", "--data", _data).Out, StringComparison.Ordinal);
+        Assert.StartsWith("The daily drill. Type help", CommandRun.WithInput("", "drill", "--plain", "--data", _data).Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_session_put_down_is_taken_up_again_today_with_the_same_question()
+    {
+        CommandRun first = CommandRun.WithInput("?\n\nlater\n", "drill", "--plain", "--data", _data);
+        CommandRun second = CommandRun.WithInput("end\n", "drill", "--plain", "--data", _data);
+        string question = first.Out[first.Out.IndexOf("1 answered", StringComparison.Ordinal)..first.Out.IndexOf("Put down.", StringComparison.Ordinal)];
+        Assert.StartsWith("The daily drill, taken up again.", second.Out, StringComparison.Ordinal);
+        Assert.Contains(question[question.IndexOf("Shape ", StringComparison.Ordinal)..], second.Out);
+        Assert.Contains("1 asked, 0 right", second.Out);
+        Assert.StartsWith("The daily drill. ", CommandRun.WithInput("", "drill", "--plain", "--data", _data).Out, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("drill")]
+    [InlineData("drill", "low-drone")]
+    [InlineData("quiz")]
+    public void A_seed_and_the_same_lines_give_the_same_session(params string[] args)
+    {
+        CommandRun Session(string folder) =>
+            CommandRun.WithInput("hint\n1\n\n2\nsteady\n\nskip\n?\n\nend\n", [.. args, "--plain", "--seed", "5", "--data", Path.Combine(_data, folder)]);
+        CommandRun first = Session("one");
+        Assert.Equal(first, Session("two"));
+        Assert.NotEqual(first.Out, CommandRun.WithInput("hint\n1\n\n2\nsteady\n\nskip\n?\n\nend\n", [.. args, "--plain", "--seed", "6", "--data", Path.Combine(_data, "three")]).Out);
+    }
+
+    [Theory]
+    [InlineData(false, "xterm", "drill")]
+    [InlineData(true, "dumb", "drill")]
+    [InlineData(false, "xterm", "quiz")]
+    [InlineData(true, "dumb", "quiz")]
+    [InlineData(false, "xterm", "explore")]
+    [InlineData(true, "dumb", "explore")]
+    public void Without_a_terminal_to_draw_on_it_goes_line_by_line_and_says_so_once(bool isTerminal, string term, string command)
+    {
+        CommandRun run = CommandRun.In(around => around with { IsTerminal = isTerminal, Variable = name => name == "TERM" ? term : null }, "end\n", command, "--data", _data);
+        Assert.Equal(0, run.ExitCode);
+        Assert.Equal("No terminal to draw on: line by line instead, as with --plain.", run.Lines[0]);
+        Assert.Single(run.Lines, line => line == run.Lines[0]);
+        Assert.DoesNotContain("No terminal", CommandRun.WithInput("end\n", command, "--plain", "--data", _data).Out);
+    }
+
+    [Theory]
+    [InlineData(false, "xterm")]
+    [InlineData(true, "dumb")]
+    public void The_bare_command_names_what_to_use_without_a_terminal(bool isTerminal, string term)
+    {
+        CommandRun run = CommandRun.In(around => around with { IsTerminal = isTerminal, Variable = name => name == "TERM" ? term : null }, "");
+        Assert.Equal((1, ""), (run.ExitCode, run.Out));
+        Assert.StartsWith("clampwise: the screens need a terminal to draw on: use clampwise drill --plain", run.Error, StringComparison.Ordinal);
+    }
+
+    // ECMA-48: what steers a terminal begins with ESC or is a control character; plain lines have neither, with colours wished or not.
+    [Theory]
+    [InlineData(null)]
+    [InlineData("1")]
+    public void Plain_output_has_no_escape_sequences_and_no_control_characters(string? noColour)
+    {
+        string[][] commands = [["drill"], ["quiz", "--count", "3"], ["weak", "--plain"], ["explore"], ["explore", "2-4@2", "--plain"]];
+        foreach (string[] command in commands)
+        {
+            CommandRun run = CommandRun.In(
+                around => around with { Variable = name => name == "NO_COLOR" ? noColour : name == "TERM" ? "xterm-256color" : null },
+                "help\nhint\n?\nsay\ndiffers\n3 fret 4\nfind D\ncompare\n\npause\n\n1\nend\n",
+                [.. command, "--data", _data]);
+            Assert.Equal(0, run.ExitCode);
+            Assert.DoesNotContain(run.Out + run.Error, sign => char.IsControl(sign) && sign != '\n');
+        }
     }
 
     [GeneratedRegex("It is [A-G].*\\.")]

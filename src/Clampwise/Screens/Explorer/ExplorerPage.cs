@@ -66,6 +66,12 @@ internal sealed class ExplorerPage(Shell shell, Desk desk, Setup setup) : Page
 
     public override void Leave() => desk.Sound.Stop();
 
+    /// <summary>What the hand holds at the start; every string rings unless it is given.</summary>
+    public Fretting Holds
+    {
+        init => _hand = _hand with { Fretting = value };
+    }
+
     private Result<Voicing> Held => Voicing.Create(_hand.Setup, _hand.Fretting, allowBehindClamp: true);
 
     private bool PressCommand(char sign)

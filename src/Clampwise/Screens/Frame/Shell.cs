@@ -195,7 +195,7 @@ internal sealed class Shell : Runnable
     {
         Line left = Line.Of(new Run(" Clampwise", Tone.Strong), new Run($"  {Front.Title}", Tone.Plain));
         string corner = $"{Front.Corner} ";
-        return left.PadTo(width - corner.Length).And(corner, Tone.Strong);
+        return left.Cut(width - corner.Length - 1, _glyphs.More).PadTo(width - corner.Length).And(corner, Tone.Strong);
     }
 
     private Line KeyLine(int width)

@@ -31,7 +31,7 @@ internal sealed class SessionPage : Page, ISessionView
 
     private SessionState State => _run.State;
 
-    public override string Title => SessionText.Title(State.Kind);
+    public override string Title => SessionText.Title(State.Kind, State.Title);
 
     public override string Corner => SessionText.Progress(State, _desk.Now);
 

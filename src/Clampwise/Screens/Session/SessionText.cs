@@ -31,7 +31,8 @@ internal static class SessionText
         "After the verdict: r plays yours and the right one, d only the strings that differ, y turns between the two shapes. u takes the answer back. 1 to 4 change the grade (1 missed, 2 strained, 3 steady, 4 instant) if you know better how it went.",
     ];
 
-    public static string Title(SessionKind kind) => kind switch
+    /// <summary>What a session is called: by its own title, else by its kind.</summary>
+    public static string Title(SessionKind kind, string? own) => own ?? kind switch
     {
         SessionKind.Daily => "the daily drill",
         SessionKind.Quiz => "name that voicing",
@@ -95,7 +96,8 @@ internal static class SessionText
         yield return ("?", "help");
     }
 
-    private static string Part(SessionPart part) => part switch
+    /// <summary>Why a question is asked now, in a word; empty if there is nothing to say.</summary>
+    public static string Part(SessionPart part) => part switch
     {
         SessionPart.WarmUp => "warm-up",
         SessionPart.New => "new",

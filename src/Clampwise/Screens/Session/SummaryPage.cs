@@ -9,7 +9,7 @@ internal sealed class SummaryPage(Shell shell, Desk desk, SessionSummary summary
 {
     private const int BarWidth = 24;
 
-    public override string Title => $"{SessionText.Title(summary.Kind)}: done";
+    public override string Title => $"{SessionText.Title(summary.Kind, summary.Title)}: done";
 
     public override IReadOnlyList<(string Key, string Does)> Keys { get; } = [("Enter", "back to today"), ("?", "help")];
 

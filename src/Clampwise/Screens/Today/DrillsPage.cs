@@ -49,7 +49,7 @@ internal sealed class DrillsPage(Shell shell, Desk desk) : Page
 
         if (key == Key.Enter)
         {
-            SessionPlan plan = DailyPlanner.Plan(desk.Request() with { Repertoire = Repertoire.Of([_drills[_at]]) });
+            SessionPlan plan = DailyPlanner.Plan(desk.Request(), _drills[_at]);
             if (!plan.IsEmpty)
             {
                 shell.Replace(new SessionPage(shell, desk, desk.Start(plan)));

@@ -139,7 +139,7 @@ internal sealed class TodayPage(Shell shell, Desk desk, SettingsKeeper settings,
         Line enter = Line.Of(" Enter  ", Tone.Key);
         if (desk.Resting is { } resting)
         {
-            return enter.And("Go on", Tone.Strong).And($"              {SessionText.Title(resting.Kind)}, {SessionText.Clock(resting.Clock.At(desk.Now))} practised", Tone.Quiet);
+            return enter.And("Go on", Tone.Strong).And($"              {SessionText.Title(resting.Kind, resting.Title)}, {SessionText.Clock(resting.Clock.At(desk.Now))} practised", Tone.Quiet);
         }
 
         int fresh = plan.All.Count(planned => planned.Item is var item && !desk.Remembered.Items.ContainsKey(item.Key));
