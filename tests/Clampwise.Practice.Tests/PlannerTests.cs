@@ -36,6 +36,19 @@ public class PlannerTests
     }
 
     [Fact]
+    public void A_shape_never_met_is_seen_and_named_first_even_by_who_fares_badly_with_it()
+    {
+        PracticeItem[] seen = [.. Examples.Harbour.Items.Where(item => item.Drill == Examples.Quay && item.Key.Direction == Direction.SeeShapeSayShapeName)];
+        MemoryState memory = Examples.Remembered(seen.Select((item, index) => Examples.Attempt(item, Grade.Missed, 0, index)));
+        SessionPlan plan = DailyPlanner.Plan(Request(memory) with { Repertoire = Repertoire.Of([Examples.Lantern]) });
+        var player = new Player(SessionState.Of(plan, default, memory, 1), Examples.World);
+        player.Begin();
+        player.PlayOn(0.5, 1);
+        Assert.True(player.State.Asked.Count > 8);
+        Assert.All(player.State.Asked.GroupBy(item => item.Shape), shape => Assert.Equal(Direction.SeeShapeSayShapeName, shape.First().Direction));
+    }
+
+    [Fact]
     public void What_is_due_comes_and_solid_things_open_and_close()
     {
         PracticeItem[] items = [.. Examples.Harbour.Items.DistinctBy(item => item.Key.Shape)];

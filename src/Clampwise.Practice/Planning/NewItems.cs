@@ -32,13 +32,23 @@ internal static class NewItems
             .ToArray().OrderBy(entry => entry.Round).Select(entry => entry.Item);
     }
 
-    /// <summary>The new items in the order in which to take them in: likeliest to go right first, one direction of a shape at a time.</summary>
+    /// <summary>
+    /// The new items in the order in which to take them in: likeliest to go right first, one direction of a shape at a time. A shape
+    /// that was never met is seen and named first, however the player fares with that: nobody can place or hear what was never shown.
+    /// </summary>
     public static IEnumerable<PracticeItem> InOrder(IEnumerable<PracticeItem> items, MemoryState memory, PracticeDay today)
     {
-        var ranked = items.Where(item => !memory.Items.ContainsKey(item.Key))
-            .Select((item, order) => (Item: item, Chance: Prediction.Known(item, memory, today), Order: order))
-            .OrderByDescending(entry => Math.Round(entry.Chance, 2)).ThenBy(entry => entry.Order)
-            .Select(entry => entry.Item).ToArray();
+        HashSet<ShapeKey> met = [.. memory.Items.Keys.Select(key => key.Shape)];
+        var entries = items.Where(item => !memory.Items.ContainsKey(item.Key))
+            .Select((item, order) => (Item: item, Chance: Math.Round(Prediction.Known(item, memory, today), 2), Order: order))
+            .ToArray();
+        var best = entries.GroupBy(entry => entry.Item.Key.Shape).ToDictionary(shape => shape.Key, shape => shape.Max(entry => entry.Chance));
+        bool IsFirstSight(PracticeItem item) => item.Key.Direction == Direction.SeeShapeSayShapeName && !met.Contains(item.Key.Shape);
+        PracticeItem[] ranked = [.. entries
+            .OrderByDescending(entry => IsFirstSight(entry.Item) ? best[entry.Item.Key.Shape] : entry.Chance)
+            .ThenByDescending(entry => IsFirstSight(entry.Item))
+            .ThenBy(entry => entry.Order)
+            .Select(entry => entry.Item)];
         return Rounds(ranked);
     }
 }

@@ -84,12 +84,16 @@ internal static partial class CommandTree
         root.Add(DataCommand.Build(around, data));
         root.Add(SettingsCommand.Build(around, data));
         root.Add(DoctorCommand.Build(around, data));
-        root.SetAction(parsed => PlainMode.CanDraw(around) ? OpenCommand.Run(around, parsed.GetValue(data), parsed.GetValue(minutes)) : NameOthers(around));
+        root.SetAction(parsed => PlainMode.CanDraw(around) ? OpenCommand.Run(around, parsed.GetValue(data), parsed.GetValue(minutes)) : ShowHelp(root, around));
         return root;
     }
 
-    private static int NameOthers(Surroundings around) => around.Fail(new Theory.Fault(
-        "the screens need a terminal to draw on: use clampwise drill --plain, quiz --plain, weak --plain or explore --plain, or see clampwise --help"));
+    // Nothing is wrong: a script that runs the bare command is told what there is.
+    private static int ShowHelp(RootCommand root, Surroundings around)
+    {
+        around.Error.WriteLine("The screens need a terminal to draw on; drill, quiz, weak and explore go line by line with --plain.");
+        return root.Parse("--help").Invoke(new InvocationConfiguration { Output = around.Out, Error = around.Error });
+    }
 
     private static string HelpOf(ParseResult parsed) =>
         parsed.CommandResult.Command is RootCommand ? "" : $"{parsed.CommandResult.Command.Name} ";

@@ -15,6 +15,7 @@ internal sealed partial class PlainSession
         if (!_isOver && _isAudible != _desk.Sound.IsAudible)
         {
             _isAudible = _desk.Sound.IsAudible;
+            _out.WriteLine(_desk.Sound.Notice ?? (_isAudible ? "Sound is back." : "There is no sound."));
             Happen(new SessionEvent.SoundChanged(_desk.Stamp(), _isAudible));
         }
     }

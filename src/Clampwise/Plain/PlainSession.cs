@@ -40,8 +40,13 @@ internal sealed partial class PlainSession : ISessionView
                 break;
             }
 
+            // What was typed for a question that went away with the sound is no answer to the next one.
+            Question? asked = _run.State.Open?.Question;
             Attend();
-            Take(new TypedLine(line));
+            if (ReferenceEquals(asked, _run.State.Open?.Question))
+            {
+                Take(new TypedLine(line));
+            }
         }
 
         _run.Leave();

@@ -228,7 +228,11 @@ internal sealed class SessionPage : Page, ISessionView
     }
 
     private void OnSoundChanged(object? sender, EventArgs e) =>
-        _shell.Post(() => Happen(new SessionEvent.SoundChanged(_desk.Stamp(), _desk.Sound.IsAudible)));
+        _shell.Post(() =>
+        {
+            Happen(new SessionEvent.SoundChanged(_desk.Stamp(), _desk.Sound.IsAudible));
+            _notice ??= _desk.Sound.Notice;
+        });
 
     private bool Happen(SessionEvent happened)
     {
