@@ -10,6 +10,9 @@ namespace Clampwise.Screens.Session;
 /// </summary>
 internal sealed class SessionPage : Page, ISessionView
 {
+    // Where there is room, some is kept for hints, so that the fretboard stays as it is when they come.
+    private const int RoomyRows = 26;
+    private const int HintRows = 3;
     private readonly Shell _shell;
     private readonly Desk _desk;
     private readonly SessionRun _run;
@@ -63,9 +66,9 @@ internal sealed class SessionPage : Page, ISessionView
         else
         {
             List<Line> below = [.. _isSkipping ? SessionText.SkipReasons() : _pad!.Draw(width, RuledOut(open))];
-            lines.AddRange(_desk.Draw(_pad!.Picture, width, height - lines.Count - below.Count));
-            lines.AddRange(below);
-            lines.AddRange(open.Question.Hints.Take(open.Hints).SelectMany(hint => Line.Wrap($"Hint: {hint.Words}", width, Tone.Free)));
+            Line[] hints = [.. open.Question.Hints.Take(open.Hints).SelectMany(hint => Line.Wrap($"Hint: {hint.Words}", width, Tone.Free))];
+            int room = height - lines.Count - below.Count - Math.Max(hints.Length, height >= RoomyRows ? HintRows : 0);
+            lines.AddRange([.. _desk.Draw(_pad!.Picture, width, room), .. below, .. hints]);
         }
 
         return _notice is null ? lines : [.. lines.Take(height - 1), Line.Of(_notice, Tone.Wrong)];
@@ -183,6 +186,7 @@ internal sealed class SessionPage : Page, ISessionView
             'r' or 'R' => Play(_run.PlayVerdict),
             'd' or 'D' => Play(_run.PlayDifference),
             'y' or 'Y' => _verdict!.Turn(),
+            'b' or 'B' => _verdict!.ShowBoth(),
             _ => false,
         };
     }

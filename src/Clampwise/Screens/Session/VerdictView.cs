@@ -9,31 +9,35 @@ internal sealed class VerdictView(Verdict verdict, Grade grade, Question questio
 {
     private const int WordRows = 6;
     private bool _showsAnswer;
+    private bool _showsBoth;
 
     public Verdict Verdict => verdict;
 
     public IReadOnlyList<(string Key, string Does)> Keys => HasOther
-        ? [("Enter", "next"), ("r", "again"), ("d", "what differs"), ("y", _showsAnswer ? "the right one" : "yours"), ("u", "undo"), ("1-4", "grade"), ("p", "pause")]
+        ? [("Enter", "next"), ("r", "again"), ("d", "what differs"), ("b", _showsBoth ? "one" : "both"), ("y", _showsAnswer ? "the right one" : "yours"), ("u", "undo"), ("1-4", "grade"), ("p", "pause")]
         : [("Enter", "next"), ("r", "again"), ("d", "string by string"), ("u", "undo"), ("1-4", "grade"), ("p", "pause")];
 
     private bool HasOther => verdict.Answered is { } other && other.Fretting != verdict.Right.Fretting && other.Setup.Equals(verdict.Right.Setup);
 
-    public VerdictView With(Grade changed) => new(verdict, changed, question, desk);
+    public VerdictView With(Grade changed) => new(verdict, changed, question, desk) { _showsAnswer = _showsAnswer, _showsBoth = _showsBoth };
 
     /// <summary>Turns between the right shape and the one answered.</summary>
     public bool Turn()
     {
-        _showsAnswer = HasOther && !_showsAnswer;
+        (_showsAnswer, _showsBoth) = (HasOther && !_showsAnswer, false);
+        return HasOther;
+    }
+
+    /// <summary>Turns between one shape and both on one fretboard.</summary>
+    public bool ShowBoth()
+    {
+        (_showsBoth, _showsAnswer) = (HasOther && !_showsBoth, false);
         return HasOther;
     }
 
     public IEnumerable<Line> Draw(int width, int height)
     {
-        Voicing shown = _showsAnswer ? verdict.Answered! : verdict.Right;
-        var picture = new FretboardPicture(question.Setup, shown.Fretting) { Marked = verdict.IsCorrect ? default : verdict.Differing, Notes = VoicingNotes.Of(shown) };
-        List<Line> lines = [.. desk.Draw(picture, width, height - WordRows), Headline()];
-        lines.Add(Line.Of("shape ", Tone.Quiet).And(shown.ShapeName, Tone.Strong).And($"  {shown.Fretting.ToHomeText(shown.Setup)}", Tone.Quiet)
-            .And("   sounds ", Tone.Quiet).And(shown.SoundingName, Tone.Strong).And(_showsAnswer ? "   (yours)" : "", Tone.Wrong));
+        List<Line> lines = _showsBoth ? DrawBoth(width, height) : DrawOne(width, height);
         if (verdict.Remark is { } remark)
         {
             lines.AddRange(Line.Wrap(remark, width));
@@ -45,6 +49,26 @@ internal sealed class VerdictView(Verdict verdict, Grade grade, Question questio
         }
 
         return lines;
+    }
+
+    private List<Line> DrawOne(int width, int height)
+    {
+        Voicing shown = _showsAnswer ? verdict.Answered! : verdict.Right;
+        var picture = new FretboardPicture(question.Setup, shown.Fretting) { Marked = verdict.IsCorrect ? default : verdict.Differing, Notes = VoicingNotes.Of(shown) };
+        return
+        [
+            .. desk.DrawTelling(picture, width, height - WordRows),
+            Headline(),
+            Line.Of("shape ", Tone.Quiet).And(shown.ShapeName, Tone.Strong).And($"  {shown.Fretting.ToHomeText(shown.Setup)}", Tone.Quiet)
+                .And("   sounds ", Tone.Quiet).And(shown.SoundingName, Tone.Strong).And(_showsAnswer ? "   (yours)" : "", Tone.Wrong),
+        ];
+    }
+
+    private List<Line> DrawBoth(int width, int height)
+    {
+        var two = new TwoVoicings(VoicingComparison.Of(verdict.Right, verdict.Answered!), "right", "yours");
+        IReadOnlyList<Line> board = desk.DrawTelling(two.Picture, width, height - WordRows);
+        return [.. board, Headline(), .. two.Words(desk.Glyphs, width, height - board.Count - 1)];
     }
 
     private Line Headline()
