@@ -4,6 +4,7 @@ using Clampwise.Screens;
 using Clampwise.Screens.Session;
 using Clampwise.Settings;
 using Clampwise.Sound.Players;
+using Clampwise.Storage;
 using Clampwise.Theory;
 using Terminal.Gui.Input;
 
@@ -58,6 +59,17 @@ public class SessionPageTests
     {
         using var room = new Room();
         Assert.DoesNotContain("□ yours", room.Press(Key.Enter).Type("1b").Screen);
+    }
+
+    [Fact]
+    public void A_change_shows_both_shapes_on_one_fretboard()
+    {
+        var repertoire = Repertoire.Of(DrillLibrary.Shipped.Drills);
+        PracticeItem item = repertoire.Items.First(candidate => candidate.Key.Direction == Direction.ChangeInTime && QuestionMaker.CanAsk(candidate));
+        Question question = QuestionMaker.Make(item, new AskContext(repertoire, MemoryState.Empty(FsrsSettings.Usual), new PracticeDay(0), new QuestionOptions(), new Random(7)));
+        var pad = AnswerPad.For(question, GlyphSet.Unicode);
+        IEnumerable<Line> lines = [.. FretboardDrawing.Draw(pad.Picture, GlyphSet.Unicode, 78, 12, FretboardStyle.Usual), .. pad.Draw(78, new HashSet<int>())];
+        Golden.Check("change-board", string.Concat(lines.Select(line => line.ToString().TrimEnd() + "\n")));
     }
 
     // Degrees and pitches would answer the question: they come with the verdict.

@@ -116,7 +116,7 @@ internal sealed class SessionPage : Page, ISessionView
 
     public void ShowQuestion(Question question)
     {
-        _pad = AnswerPad.For(question);
+        _pad = AnswerPad.For(question, _desk.Glyphs);
         _verdict = null;
         _firstKey = null;
     }
@@ -247,7 +247,7 @@ internal sealed class SessionPage : Page, ISessionView
             return;
         }
 
-        _pad = AnswerPad.For(open.Question);
+        _pad = AnswerPad.For(open.Question, _desk.Glyphs);
         if (session is { Phase: SessionPhase.Judged, Outcomes: [.., { Verdict: { } verdict } last] })
         {
             _verdict = new VerdictView(verdict, last.Attempt.Grade, open.Question, _desk);
