@@ -30,8 +30,9 @@ internal sealed record LyingPlan(FretWindow Window, int Cell, int Spacing, int S
     // Frets worth showing unasked where all of them are legible: the usual few, an octave, a short neck, all.
     private static readonly int[] s_views = [FretboardPicture.FewestFrets, 12, 19, Fret.Last];
 
-    // A fret near the nut is about 3.5 times as long as strings are apart, and a row about twice as high as a column is wide.
-    private static readonly (int Spacing, int Cell)[] s_spacings = [(4, 14), (3, 12), (2, 10)];
+    // A fret near the nut is about 3.5 times as long as strings are apart, and a row about twice as high as a column is wide. Where a
+    // screen is high and narrow strings lie farther apart than that: it reads better from afar.
+    private static readonly (int Spacing, int Cell, int Height)[] s_spacings = [(4, 14, 0), (3, 12, 0), (3, 7, 24), (2, 10, 0), (2, 7, 16)];
 
     /// <summary>True if dots are three rows high; there is a row more above and beneath then.</summary>
     public bool HasLargeDots => Spacing >= SpacingOfLargeDots;
@@ -66,7 +67,7 @@ internal sealed record LyingPlan(FretWindow Window, int Cell, int Spacing, int S
         int cell = Math.Clamp((room - (window.IsBroken ? 1 : 0)) / window.Count, narrowest, WidestCell);
         int strings = picture.Setup.StringCount;
         int spacing = s_spacings
-            .Where(step => cell >= step.Cell && (step.Spacing < SpacingOfLargeDots || cell >= picture.Signs.Width + LargeDotFrame))
+            .Where(step => cell >= step.Cell && height >= step.Height && (step.Spacing < SpacingOfLargeDots || cell >= picture.Signs.Width + LargeDotFrame))
             .Select(step => step.Spacing)
             .FirstOrDefault(spacing => Rows(strings, spacing) + countRows <= height, 1);
         return new LyingPlan(window, cell, spacing, state);

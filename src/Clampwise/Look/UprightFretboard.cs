@@ -21,7 +21,7 @@ internal sealed class UprightFretboard
         (_picture, _glyphs, _plan) = (picture, glyphs, plan);
         _numbers = new FretNumbers(picture.Setup, style.Count);
         _strings = [.. style.IsLeftHanded ? picture.Setup.Strings.Reverse() : picture.Setup.Strings];
-        int notes = picture.Notes.Select(note => note.Length + NoteGap + 2).DefaultIfEmpty(0).Max();
+        int notes = picture.Notes.Select(note => note.Length + NoteGap + 3).DefaultIfEmpty(0).Max();
         int board = UprightPlan.LabelWidth + (_strings.Length * plan.Column);
         _sheet = new Sheet(Math.Min(width, board + notes), UprightPlan.OtherRows(picture) + (plan.Window.Count * plan.FretRows));
     }
@@ -135,7 +135,7 @@ internal sealed class UprightFretboard
 
     private void DrawMarks()
     {
-        for (int place = 0; place < _strings.Length; place++)
+        for (int place = 0; UprightPlan.HasMarkRow(_picture) && place < _strings.Length; place++)
         {
             if (_picture.Marked.Contains(_strings[place]))
             {
@@ -154,8 +154,9 @@ internal sealed class UprightFretboard
 
         foreach (StringNumber number in _picture.Setup.Strings.Where(number => number.Number < _sheet.Height))
         {
-            string note = _picture.Notes[number.IndexAmong(_strings.Length)];
-            _sheet.Put(Left(_strings.Length) + NoteGap - 1, number.Number, $"{number} {note}", _picture.Marked.Contains(number) ? _picture.MarkTone : Tone.Strong);
+            bool isMarked = _picture.Marked.Contains(number);
+            string note = $"{(isMarked ? _glyphs.Differs : ' ')} {number} {_picture.Notes[number.IndexAmong(_strings.Length)]}";
+            _sheet.Put(Left(_strings.Length) + NoteGap - 2, number.Number, note, isMarked ? _picture.MarkTone : Tone.Strong);
         }
     }
 }

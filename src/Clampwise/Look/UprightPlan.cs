@@ -47,6 +47,6 @@ internal sealed record UprightPlan(FretWindow Window, int Column, int FretRows)
     /// <summary>Rows above and beneath the frets.</summary>
     public static int OtherRows(FretboardPicture picture) => 3 + (HasMarkRow(picture) ? 1 : 0);
 
-    /// <summary>True if strings are pointed at, or may be.</summary>
-    public static bool HasMarkRow(FretboardPicture picture) => picture.Marked.Count > 0 || picture.IsComparing;
+    /// <summary>True if strings are pointed at, or may be, and there are no words beside the board to do it at.</summary>
+    public static bool HasMarkRow(FretboardPicture picture) => picture.Notes.IsEmpty && (picture.Marked.Count > 0 || picture.IsComparing);
 }

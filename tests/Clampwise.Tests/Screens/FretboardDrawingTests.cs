@@ -27,6 +27,7 @@ public class FretboardDrawingTests
     [Theory]
     [InlineData("wide-degrees", "standard + 3-5@2", "006400", 118, 34, nameof(DotSign.Degrees))]
     [InlineData("wide-pitches-left", "standard + 3-5@2", "006400", 118, 34, nameof(DotSign.Pitches))]
+    [InlineData("high", "standard + 3-5@2", "006400", 78, 34, nameof(DotSign.Dots))]
     [InlineData("narrow-degrees", "standard + 3-5@2", "006400", 58, 12, nameof(DotSign.Degrees))]
     [InlineData("widest-eight", "E1 A1 D2 G2 C3 F3 A#3 D4 + 1-6@3 + 7-8@5", "0x000660", 198, 47, nameof(DotSign.Fingers))]
     [InlineData("four", "E1 A1 D2 G2 + full@5", "0x79", 78, 12, nameof(DotSign.Dots))]

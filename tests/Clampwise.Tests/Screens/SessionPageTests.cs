@@ -102,6 +102,8 @@ public class SessionPageTests
     [Theory]
     [InlineData(80, 24)]
     [InlineData(120, 40)]
+    [InlineData(80, 28)]
+    [InlineData(80, 40)]
     [InlineData(200, 50)]
     public void The_fretboard_stays_where_it_is_when_hints_and_the_verdict_come(int columns, int rows)
     {

@@ -11,7 +11,7 @@ namespace Clampwise.Screens;
 internal sealed class ExplorerPage(Shell shell, Desk desk, Setup setup) : Page
 {
     private const int NameRows = 4;
-    private const int NoticeRows = 3;
+    private const int WordRows = 4;
     private readonly BoardView _view = new(desk);
     private HandOnFretboard _hand = HandOnFretboard.Start(setup);
     private Voicing? _marked;
@@ -37,10 +37,9 @@ internal sealed class ExplorerPage(Shell shell, Desk desk, Setup setup) : Page
     {
         Result<Voicing> held = Held;
         TwoVoicings? two = Two;
-        int kept = NameRows + (two is null ? NoticeRows : 1 + _hand.Setup.StringCount);
         List<Line> lines =
         [
-            .. _view.Draw(Picture, width, height - kept),
+            .. _view.Draw(Picture, width, height - NameRows - WordRows),
             Line.Empty,
             .. held.TryGet(out Voicing? good, out Fault? fault) ? Names(good, desk.Settings.Questions.Hand) : [Line.Of(fault.Message, Tone.Wrong)],
         ];

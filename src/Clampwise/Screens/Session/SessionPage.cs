@@ -10,8 +10,6 @@ namespace Clampwise.Screens.Session;
 /// </summary>
 internal sealed class SessionPage : Page, ISessionView
 {
-    // Where there is room, some is kept for hints, so that the fretboard stays as it is when they come.
-    private const int RoomyRows = 26;
     private const int HintRows = 3;
     private readonly Shell _shell;
     private readonly Desk _desk;
@@ -67,8 +65,12 @@ internal sealed class SessionPage : Page, ISessionView
         {
             List<Line> below = [.. _isSkipping ? SessionText.SkipReasons() : _pad!.Draw(width, RuledOut(open))];
             Line[] hints = [.. open.Question.Hints.Take(open.Hints).SelectMany(hint => Line.Wrap($"Hint: {hint.Words}", width, Tone.Free))];
-            int room = height - lines.Count - below.Count - Math.Max(hints.Length, height >= RoomyRows ? HintRows : 0);
-            lines.AddRange([.. _desk.Draw(_pad!.Picture, width, room), .. below, .. hints]);
+            int room = height - lines.Count;
+            // Where there is room, some is kept for hints and verdict, so that the fretboard stays as it is when they come.
+            bool isRoomy = room >= VerdictView.RoomyRows;
+            int words = below.Count + Math.Max(hints.Length, isRoomy ? HintRows : 0);
+            int kept = Math.Max(words, isRoomy ? VerdictView.RoomyWordRows : 0);
+            lines.AddRange([.. _desk.Draw(_pad!.Picture, width, room - kept), .. below, .. hints]);
         }
 
         return _notice is null ? lines : [.. lines.Take(height - 1), Line.Of(_notice, Tone.Wrong)];

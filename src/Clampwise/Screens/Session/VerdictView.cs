@@ -7,7 +7,13 @@ namespace Clampwise.Screens.Session;
 /// <summary>A verdict on the screen: what it was, both its names, how the answer differs.</summary>
 internal sealed class VerdictView(Verdict verdict, Grade grade, Question question, Desk desk)
 {
-    private const int WordRows = 6;
+    /// <summary>Rows, beneath the question, that are many enough to keep some free.</summary>
+    public const int RoomyRows = 23;
+
+    /// <summary>Rows for words where there are many.</summary>
+    public const int RoomyWordRows = 7;
+
+    private const int FewestWordRows = 5;
     private bool _showsAnswer;
     private bool _showsBoth;
 
@@ -57,7 +63,7 @@ internal sealed class VerdictView(Verdict verdict, Grade grade, Question questio
         var picture = new FretboardPicture(question.Setup, shown.Fretting) { Marked = verdict.IsCorrect ? default : verdict.Differing, Notes = VoicingNotes.Of(shown) };
         return
         [
-            .. desk.DrawTelling(picture, width, height - WordRows),
+            .. desk.DrawTelling(picture, width, height - Words(height)),
             Headline(),
             Line.Of("shape ", Tone.Quiet).And(shown.ShapeName, Tone.Strong).And($"  {shown.Fretting.ToHomeText(shown.Setup)}", Tone.Quiet)
                 .And("   sounds ", Tone.Quiet).And(shown.SoundingName, Tone.Strong).And(_showsAnswer ? "   (yours)" : "", Tone.Wrong),
@@ -67,9 +73,12 @@ internal sealed class VerdictView(Verdict verdict, Grade grade, Question questio
     private List<Line> DrawBoth(int width, int height)
     {
         var two = new TwoVoicings(VoicingComparison.Of(verdict.Right, verdict.Answered!), "right", "yours");
-        IReadOnlyList<Line> board = desk.DrawTelling(two.Picture, width, height - WordRows);
+        IReadOnlyList<Line> board = desk.DrawTelling(two.Picture, width, height - Words(height));
         return [.. board, Headline(), .. two.Words(desk.Glyphs, width, height - board.Count - 1)];
     }
+
+    // As many as the answers of a question take, so that the fretboard stays as it was.
+    private static int Words(int height) => height >= RoomyRows ? RoomyWordRows : FewestWordRows;
 
     private Line Headline()
     {
@@ -77,8 +86,8 @@ internal sealed class VerdictView(Verdict verdict, Grade grade, Question questio
             ? Line.Of(verdict.IsPartly ? "Right in part. " : "Right. ", Tone.Right)
             : Line.Of(verdict.DidNotKnow ? "Now you know: " : "Not this time: ", Tone.Wrong).And($"it is {verdict.Expected}. ", Tone.Strong);
         bool saysGiven = !verdict.DidNotKnow && verdict.Given.Length > 0 && (!verdict.IsCorrect || verdict.Given != verdict.Expected);
-        return (saysGiven ? head.And($"{(question.Form == AnswerForm.Place ? "You placed" : "You said")} {verdict.Given}. ") : head).And($"Grade: {Words(grade)}", Tone.Quiet);
+        return (saysGiven ? head.And($"{(question.Form == AnswerForm.Place ? "You placed" : "You said")} {verdict.Given}. ") : head).And($"Grade: {Word(grade)}", Tone.Quiet);
     }
 
-    private static string Words(Grade grade) => grade.ToString().ToLowerInvariant();
+    private static string Word(Grade grade) => grade.ToString().ToLowerInvariant();
 }
