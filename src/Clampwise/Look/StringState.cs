@@ -11,9 +11,6 @@ internal sealed class StringState
 
     private StringState(string text, Tone tone, string other) => (_text, _tone, _other) = (text, tone, other);
 
-    /// <summary>Columns: one at each side for the cursor.</summary>
-    public int Width => _text.Length + _other.Length + 2;
-
     /// <summary>The state of a string in a picture.</summary>
     public static StringState Of(FretboardPicture picture, GlyphSet glyphs, StringNumber number)
     {
