@@ -1,21 +1,23 @@
-using Clampwise.Fretboard;
-
 namespace Clampwise.Look;
 
 /// <summary>
 /// Draws fretboards. Only the sounding length of a string is drawn through; behind a clamp or a finger, and on a muted string, it is
-/// dotted. A clamp is a bar over exactly the strings that it holds. So held, free, fretted and muted differ without any colour.
+/// dotted. A clamp is a bar over exactly the strings that it holds. So held, free, fretted and muted differ without any colour. The
+/// drawing grows with the room that there is.
 /// </summary>
 internal static class FretboardDrawing
 {
-    /// <summary>The lines of a fretboard that lies.</summary>
-    public static IReadOnlyList<Line> Draw(FretboardPicture picture, GlyphSet glyphs, int width) => Draw(picture, glyphs, width, int.MaxValue, FretboardStyle.Usual);
+    /// <summary>The lines of a fretboard in a style; an upright one that does not fit lies down. None is wider than asked.</summary>
+    public static IReadOnlyList<Line> Draw(FretboardPicture picture, GlyphSet glyphs, int width, int height, FretboardStyle style)
+    {
+        IReadOnlyList<Line> lines = (style.IsUpright ? UprightFretboard.Draw(picture, glyphs, style, width, height) : null)
+            ?? LyingFretboard.Draw(picture, glyphs, style, width, height);
+        return [.. lines.Select(line => line.Cut(width, glyphs.More))];
+    }
 
-    /// <summary>The lines of a fretboard in a style; an upright one that does not fit the height lies down.</summary>
-    public static IReadOnlyList<Line> Draw(FretboardPicture picture, GlyphSet glyphs, int width, int height, FretboardStyle style) =>
-        style.IsUpright && UprightFretboard.Height(picture) <= height
-            ? UprightFretboard.Draw(picture, glyphs, style.IsLeftHanded)
-            : LyingFretboard.Draw(picture, glyphs, width, style.IsLeftHanded);
+    /// <summary>How many frets such a drawing shows.</summary>
+    public static int FretsShown(FretboardPicture picture, int width, int height, FretboardStyle style) =>
+        (style.IsUpright ? UprightPlan.For(picture, width, height)?.Window.Count : null) ?? LyingFretboard.FretsShown(picture, style, width, height);
 
     /// <summary>What the glyphs mean.</summary>
     public static Line Legend(GlyphSet glyphs) => Line.Of(
@@ -25,20 +27,8 @@ internal static class FretboardDrawing
         new Run($"{glyphs.Muted}", Tone.Muted), new Run(" muted  ", Tone.Quiet),
         new Run($"{glyphs.Clamp}", Tone.Held), new Run(" clamp", Tone.Quiet));
 
-    /// <summary>The mark before the nut: how the string is left to sound, or that it is muted.</summary>
-    public static Line State(FretboardPicture picture, GlyphSet glyphs, StringNumber number)
-    {
-        (char glyph, Tone tone) = picture.StopOf(number) switch
-        {
-            { IsMuted: true } => (glyphs.Muted, Tone.Muted),
-            { IsRinging: true } => picture.Setup.IsHeld(number) ? (glyphs.Held, Tone.Held) : (glyphs.Free, Tone.Free),
-            _ => (' ', Tone.Plain),
-        };
-        return picture.IsCursor(number, Fret.Nut)
-            ? Line.Of($"[{(glyph == ' ' ? '_' : glyph)}]", Tone.Cursor)
-            : Line.Of(new Run(" ", Tone.Plain), new Run($"{glyph}", tone), new Run(" ", Tone.Plain));
-    }
-
-    // Where makers put markers (common practice, no source).
-    public static bool HasMarker(int fret) => (fret % 12) is 3 or 5 or 7 or 9 or 0;
+    /// <summary>What the glyphs of two frettings in one drawing mean, given what each is called.</summary>
+    public static Line LegendOfTwo(GlyphSet glyphs, string first, string second) => Line.Of(
+        new Run($"{glyphs.Finger}", Tone.Finger), new Run($" {first}  ", Tone.Quiet),
+        new Run($"{glyphs.Other}", Tone.Other), new Run($" {second}  at the nut {first}/{second}", Tone.Quiet));
 }

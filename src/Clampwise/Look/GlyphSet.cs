@@ -19,6 +19,11 @@ namespace Clampwise.Look;
 /// <param name="Full">The filled part of a bar.</param>
 /// <param name="Blank">The open part of a bar.</param>
 /// <param name="More">Stands for what was cut off.</param>
+/// <param name="Other">A finger of the second of two frettings.</param>
+/// <param name="Inlay">A fret marker.</param>
+/// <param name="DiffersUp">Points at a string from beneath.</param>
+/// <param name="Filled">A large dot: three rows of left, middle and right; the middle can be repeated.</param>
+/// <param name="Hollow">The same with room for a sign in it.</param>
 internal sealed record GlyphSet(
     char Free,
     char Held,
@@ -37,15 +42,20 @@ internal sealed record GlyphSet(
     char Rule,
     char Full,
     char Blank,
-    char More)
+    char More,
+    char Other,
+    char Inlay,
+    char DiffersUp,
+    string Filled,
+    string Hollow)
 {
     private static readonly string[] s_localeVariables = ["LC_ALL", "LC_CTYPE", "LANG"];
 
     /// <summary>For terminals that speak UTF-8.</summary>
-    public static GlyphSet Unicode { get; } = new('○', '◆', '×', '●', '║', '█', '─', '·', '┼', '│', '│', '·', '═', '◄', '─', '█', '░', '…');
+    public static GlyphSet Unicode { get; } = new('○', '◆', '×', '●', '║', '█', '─', '·', '┼', '│', '│', '·', '═', '◄', '─', '█', '░', '…', '□', '•', '▲', "▗▄▖▐█▌▝▀▘", "╭─╮│ │╰─╯");
 
     /// <summary>For all others.</summary>
-    public static GlyphSet Ascii { get; } = new('o', 'H', 'x', '@', '|', '#', '-', '.', '+', ':', '|', '.', '=', '<', '-', '#', '.', '~');
+    public static GlyphSet Ascii { get; } = new('o', 'H', 'x', '@', '|', '#', '-', '.', '+', ':', '|', '.', '=', '<', '-', '#', '.', '~', '%', '*', '^', ".-.(@)'-'", ".-.( )'-'");
 
     /// <summary>The set that the locale of the environment can show: LC_ALL, else LC_CTYPE, else LANG (POSIX), must name UTF-8.</summary>
     public static GlyphSet For(Func<string, string?> variable)

@@ -8,6 +8,8 @@ internal readonly record struct Run(string Text, Tone Tone);
 /// <summary>One line of a screen.</summary>
 internal sealed class Line
 {
+    private const int LongestText = 98;
+
     private Line(ImmutableArray<Run> runs) => Runs = runs;
 
     /// <summary>An empty line.</summary>
@@ -59,9 +61,10 @@ internal sealed class Line
     /// <summary>The line moved to the middle of a width.</summary>
     public Line Centre(int width) => Indent((width - Width) / 2);
 
-    /// <summary>Text broken at spaces into lines of a width.</summary>
+    /// <summary>Text broken at spaces into lines of a width, or shorter where a line would be too long to read well.</summary>
     public static IEnumerable<Line> Wrap(string text, int width, Tone tone = Tone.Plain)
     {
+        width = Math.Min(width, LongestText);
         string line = "";
         foreach (string word in text.Split(' '))
         {

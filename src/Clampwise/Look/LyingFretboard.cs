@@ -2,107 +2,115 @@ using Clampwise.Fretboard;
 
 namespace Clampwise.Look;
 
-/// <summary>A fretboard that lies, the highest string on top as in tablature; for a left-handed guitar the nut is at the right.</summary>
+/// <summary>
+/// A fretboard that lies, the highest string on top as in tablature; for a left-handed guitar the nut is at the right. The more room
+/// there is, the longer its frets, the wider apart its strings, and the larger its dots.
+/// </summary>
 internal sealed class LyingFretboard
 {
-    private const int WidestCell = 9;
-    private const int NarrowestCell = 3;
-    private const int LabelWidth = 7;
-    private const int StateWidth = 3;
     private readonly FretboardPicture _picture;
     private readonly GlyphSet _glyphs;
-    private readonly bool _isMirrored;
-    private readonly int _cell;
-    private readonly int _frets;
+    private readonly LyingPlan _plan;
+    private readonly LyingGrid _grid;
+    private readonly FretNumbers _numbers;
+    private readonly Sheet _sheet;
+    private readonly Dots _dots;
 
-    private LyingFretboard(FretboardPicture picture, GlyphSet glyphs, int width, bool isMirrored)
+    private LyingFretboard(FretboardPicture picture, GlyphSet glyphs, FretboardStyle style, int width, int height)
     {
-        _picture = picture;
-        _glyphs = glyphs;
-        _isMirrored = isMirrored;
-        int notes = picture.Notes.Select(note => note.Length + 1).DefaultIfEmpty(0).Max() + 2;
-        int room = width - LabelWidth - StateWidth - 1 - notes;
-        _frets = Math.Min(picture.LastFret, Math.Max(room / NarrowestCell, 1));
-        _cell = Math.Clamp(room / _frets, NarrowestCell, WidestCell);
+        (_picture, _glyphs) = (picture, glyphs);
+        _numbers = new FretNumbers(picture.Setup, style.Count);
+        _plan = LyingPlan.For(picture, width, height, _numbers.Rows);
+        _grid = new LyingGrid(_plan, style.IsLeftHanded);
+        int rows = LyingPlan.Rows(picture.Setup.StringCount, _plan.Spacing) + _numbers.Rows;
+        _sheet = new Sheet(LyingPlan.LabelWidth + _plan.BoardWidth + 2 + LyingPlan.NotesWidth(picture, width), rows);
+        DotSize size = _plan.HasLargeDots ? DotSize.Large : _plan.Cell >= LyingPlan.BracketCell ? DotSize.Bracketed : DotSize.Bare;
+        _dots = new Dots(_sheet, glyphs, picture.Signs.Width, size);
     }
 
     /// <summary>The fret numbers, the strings, and the count from the home clamp.</summary>
-    public static IReadOnlyList<Line> Draw(FretboardPicture picture, GlyphSet glyphs, int width, bool isMirrored)
+    public static IReadOnlyList<Line> Draw(FretboardPicture picture, GlyphSet glyphs, FretboardStyle style, int width, int height)
     {
-        var drawing = new LyingFretboard(picture, glyphs, width, isMirrored);
-        Fret home = picture.Setup.HomeFret;
-        return
-        [
-            drawing.Numbers("fret", fret => fret.Number),
-            .. picture.Setup.Strings.Reverse().Select(drawing.StringLine),
-            .. home > Fret.Nut ? [drawing.Numbers("clamp", fret => fret - home)] : Array.Empty<Line>(),
-        ];
-    }
-
-    private int Middle => (_cell - 1) / 2;
-
-    private Line Numbers(string label, Func<Fret, int> count)
-    {
-        IEnumerable<Line> cells = Frets.Select(fret =>
+        var drawing = new LyingFretboard(picture, glyphs, style, width, height);
+        drawing.DrawNumbers();
+        new LyingNeck(picture, glyphs, drawing._plan, drawing._grid, drawing._sheet).Draw();
+        foreach (StringNumber number in picture.Setup.Strings)
         {
-            int number = count(fret);
-            string shown = number < 0 ? "" : $"{number}";
-            return Line.Of($"{new string(' ', Middle)}{shown}".PadRight(_cell)[.._cell], FretboardDrawing.HasMarker(fret.Number) ? Tone.Strong : Tone.Quiet);
-        });
-        return Line.Of(label.PadRight(LabelWidth), Tone.Quiet).And(Board(Line.Of(new string(' ', StateWidth + 1)), cells));
+            drawing.DrawEnds(number);
+        }
+
+        drawing.DrawDots();
+        drawing.DrawCursor();
+        return drawing._sheet.Lines;
     }
 
-    private Line StringLine(StringNumber number)
+    /// <summary>How many frets would be drawn.</summary>
+    public static int FretsShown(FretboardPicture picture, FretboardStyle style, int width, int height) =>
+        LyingPlan.For(picture, width, height, new FretNumbers(picture.Setup, style.Count).Rows).Window.Count;
+
+    private void DrawNumbers()
     {
-        Line nut = FretboardDrawing.State(_picture, _glyphs, number);
-        Line wire = Line.Of($"{_glyphs.Nut}");
-        Line board = Board(_isMirrored ? wire.And(nut) : nut.And(wire), Frets.Select(fret => Cell(number, fret)));
-        Line line = Line.Of($"{number} {_picture.Setup.Tuning[number],-4} ", Tone.Quiet).And(board);
+        DrawNumbers(0, _numbers.Label, _numbers.Main, hasMarkers: !_plan.HasInlays);
+        if (_numbers.Rows > 1)
+        {
+            DrawNumbers(_sheet.Height - 1, FretNumbers.ClampLabel, _numbers.FromClamp, hasMarkers: false);
+        }
+    }
+
+    private void DrawNumbers(int row, string label, Func<Fret, string> count, bool hasMarkers)
+    {
+        _sheet.Put(0, row, label, Tone.Quiet);
+        foreach (Fret fret in _plan.Window.Frets)
+        {
+            string number = count(fret);
+            bool isMarked = FretNumbers.HasMarker(fret);
+            string shown = hasMarkers && isMarked && number.Length > 0 ? $"{number}{_glyphs.Inlay}" : number;
+            _sheet.Put(_grid.Middle(fret) - number.Length + 1, row, shown, isMarked ? Tone.Strong : Tone.Quiet);
+        }
+    }
+
+    // What stands at both ends of a string: its name and its state, and what is said of it.
+    private void DrawEnds(StringNumber number)
+    {
+        int row = _grid.Row(number);
+        _sheet.Put(0, row, $"{number} {_picture.Setup.Tuning[number]}", Tone.Quiet);
+        StringState.Of(_picture, _glyphs, number).Put(_sheet, _grid.State, row);
         bool isMarked = _picture.Marked.Contains(number);
-        line = isMarked ? line.And($" {_glyphs.Differs}", Tone.Wrong) : line.And("  ");
-        return _picture.Notes.IsEmpty ? line : line.And($" {_picture.Notes[number.IndexAmong(_picture.Setup.StringCount)]}", isMarked ? Tone.Wrong : Tone.Strong);
-    }
-
-    private IEnumerable<Fret> Frets => Enumerable.Range(1, _frets).Select(Fret.Of);
-
-    private Line Board(Line nut, IEnumerable<Line> cells)
-    {
-        Line[] parts = [nut, .. cells];
-        return (_isMirrored ? parts.Reverse() : parts).Aggregate(Line.Empty, (line, part) => line.And(part));
-    }
-
-    private Line Cell(StringNumber number, Fret fret)
-    {
-        bool sounds = _picture.Sounds(number, fret);
-        bool isMuted = _picture.StopOf(number) is { IsMuted: true };
-        bool isFinger = _picture.StopOf(number)?.Finger == fret;
-        bool isClamp = _picture.IsClamped(number, fret);
-        Tone tone = isMuted ? Tone.Muted : sounds ? Tone.Plain : Tone.Quiet;
-        bool isSoundingWire = sounds || (!isMuted && fret == _picture.SoundsFrom(number));
-        var runs = new List<Run>();
-        for (int column = 0; column < _cell - 1; column++)
+        int end = LyingPlan.LabelWidth + _plan.BoardWidth + 1;
+        _sheet.Put(end, row, isMarked ? _glyphs.Differs : ' ', _picture.MarkTone);
+        if (!_picture.Notes.IsEmpty)
         {
-            runs.Add(isClamp && column == _cell - 2 ? new Run($"{_glyphs.Clamp}", Tone.Held)
-                : isFinger && column == Middle ? new Run($"{_picture.DotOn(number, _glyphs.Finger)}", Tone.Finger)
-                : new Run($"{(sounds ? _glyphs.Sounding : _glyphs.Silent)}", tone));
+            _sheet.Put(end + 2, row, _picture.Notes[number.IndexAmong(_picture.Setup.StringCount)], isMarked ? _picture.MarkTone : Tone.Strong);
+        }
+    }
+
+    private void DrawDots()
+    {
+        foreach (StringNumber number in _picture.Setup.Strings)
+        {
+            foreach (Fret fret in _plan.Window.Frets)
+            {
+                _dots.Draw(_picture, number, fret, _grid.Middle(fret), _grid.Row(number));
+            }
+        }
+    }
+
+    private void DrawCursor()
+    {
+        if (_picture.Cursor is not var (number, fret))
+        {
+            return;
         }
 
-        runs.Add(new Run($"{(isSoundingWire ? _glyphs.SoundingWire : _glyphs.SilentWire)}", tone));
-        if (_picture.IsCursor(number, fret))
+        int row = _grid.Row(number);
+        if (fret == Fret.Nut)
         {
-            MarkCursor(runs);
+            StringState.Of(_picture, _glyphs, number).PutCursor(_sheet, _grid.State, row);
         }
-
-        return Line.Of([.. _isMirrored ? Enumerable.Reverse(runs) : runs]);
-    }
-
-    // Brackets around the middle, so that the cursor needs no colour.
-    private void MarkCursor(List<Run> runs)
-    {
-        for (int i = 0; i < runs.Count; i++)
+        else if (_plan.Window.Frets.Contains(fret))
         {
-            string text = i == Middle - 1 ? (_isMirrored ? "]" : "[") : i == Middle + 1 ? (_isMirrored ? "[" : "]") : runs[i].Text;
-            runs[i] = new Run(text, Tone.Cursor);
+            _sheet.Paint(_grid.Cell(fret), row, _plan.Cell, Tone.Cursor);
+            _dots.DrawCursor(_picture, number, fret, _grid.Middle(fret), row, _picture.Sounds(number, fret) ? _glyphs.Sounding : _glyphs.Silent);
         }
     }
 }

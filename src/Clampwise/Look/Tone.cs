@@ -30,6 +30,9 @@ internal enum Tone
     /// <summary>A finger.</summary>
     Finger,
 
+    /// <summary>What belongs to the second of two voicings.</summary>
+    Other,
+
     /// <summary>A muted string.</summary>
     Muted,
 

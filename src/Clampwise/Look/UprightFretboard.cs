@@ -4,56 +4,159 @@ namespace Clampwise.Look;
 
 /// <summary>
 /// A fretboard that stands, as in chord diagrams: the nut on top, the lowest string at the left, or at the right for a left-handed
-/// guitar. Two rows a fret: the space where fingers go, and the wire, which a clamp covers.
+/// guitar. A fret is the space where fingers go, and the wire beneath it, which a clamp covers.
 /// </summary>
-internal static class UprightFretboard
+internal sealed class UprightFretboard
 {
-    private const int Column = 4;
-    private const int NumberWidth = 6;
+    private const int NoteGap = 3;
+    private readonly FretboardPicture _picture;
+    private readonly GlyphSet _glyphs;
+    private readonly UprightPlan _plan;
+    private readonly FretNumbers _numbers;
+    private readonly Sheet _sheet;
+    private readonly StringNumber[] _strings;
 
-    /// <summary>The rows that it takes.</summary>
-    public static int Height(FretboardPicture picture) => 3 + (2 * picture.LastFret);
-
-    public static IReadOnlyList<Line> Draw(FretboardPicture picture, GlyphSet glyphs, bool isMirrored)
+    private UprightFretboard(FretboardPicture picture, GlyphSet glyphs, FretboardStyle style, UprightPlan plan, int width)
     {
-        StringNumber[] strings = [.. isMirrored ? picture.Setup.Strings.Reverse() : picture.Setup.Strings];
-        var lines = new List<Line>
+        (_picture, _glyphs, _plan) = (picture, glyphs, plan);
+        _numbers = new FretNumbers(picture.Setup, style.Count);
+        _strings = [.. style.IsLeftHanded ? picture.Setup.Strings.Reverse() : picture.Setup.Strings];
+        int notes = picture.Notes.Select(note => note.Length + NoteGap + 3).DefaultIfEmpty(0).Max();
+        int board = UprightPlan.LabelWidth + (_strings.Length * plan.Column);
+        _sheet = new Sheet(Math.Min(width, board + notes), UprightPlan.OtherRows(picture) + (plan.Window.Count * plan.FretRows));
+    }
+
+    /// <summary>Pitches, states, nut, frets; null if there is too little room.</summary>
+    public static IReadOnlyList<Line>? Draw(FretboardPicture picture, GlyphSet glyphs, FretboardStyle style, int width, int height)
+    {
+        if (UprightPlan.For(picture, width, height) is not { } plan)
         {
-            Row("", strings.Select(number => Line.Of($" {picture.Setup.Tuning[number]}".PadRight(Column)[..Column], Tone.Quiet))),
-            Row("", strings.Select(number => FretboardDrawing.State(picture, glyphs, number).And(" "))),
-            Row("nut", strings.Select(_ => Line.Of(new string(glyphs.NutAcross, Column)))),
-        };
-        foreach (Fret fret in Enumerable.Range(1, picture.LastFret).Select(Fret.Of))
-        {
-            int home = fret - picture.Setup.HomeFret;
-            string count = picture.Setup.HomeFret > Fret.Nut && home >= 0 ? $"{fret,2} ={home,2}" : $"{fret,2}";
-            lines.Add(Row(count, strings.Select(number => Space(picture, glyphs, number, fret)), FretboardDrawing.HasMarker(fret.Number) ? Tone.Strong : Tone.Quiet));
-            lines.Add(Row("", strings.Select((number, i) => Wire(picture, glyphs, number, i + 1 < strings.Length ? strings[i + 1] : null, fret))));
+            return null;
         }
 
-        return lines;
+        var drawing = new UprightFretboard(picture, glyphs, style, plan, width);
+        drawing.DrawHead();
+        foreach (Fret fret in plan.Window.Frets)
+        {
+            drawing.DrawFret(fret);
+        }
+
+        drawing.DrawDots();
+        drawing.DrawMarks();
+        drawing.DrawNotes();
+        return drawing._sheet.Lines;
     }
 
-    private static Line Row(string label, IEnumerable<Line> cells, Tone tone = Tone.Quiet) =>
-        cells.Aggregate(Line.Of(label.PadRight(NumberWidth), tone), (line, cell) => line.And(cell));
+    private DotSize Size => _plan.HasLargeDots ? DotSize.Large : _plan.Column >= 6 ? DotSize.Bracketed : DotSize.Bare;
 
-    private static Line Space(FretboardPicture picture, GlyphSet glyphs, StringNumber number, Fret fret)
+    private int Left(int place) => UprightPlan.LabelWidth + (place * _plan.Column);
+
+    private int Middle(int place) => Left(place) + _plan.Middle;
+
+    private int Top(Fret fret) => 3 + ((fret.Number - _plan.Window.First) * _plan.FretRows);
+
+    private void DrawHead()
     {
-        bool isFinger = picture.StopOf(number)?.Finger == fret;
-        bool sounds = picture.Sounds(number, fret);
-        char inside = isFinger ? picture.DotOn(number, glyphs.Finger) : sounds ? glyphs.SoundingDown : glyphs.SilentDown;
-        return picture.IsCursor(number, fret)
-            ? Line.Of($"[{inside}] ", Tone.Cursor)
-            : Line.Of(" ").And($"{inside}", isFinger ? Tone.Finger : sounds ? Tone.Plain : Tone.Quiet).And("  ");
+        bool isClampOnly = _numbers.Label == FretNumbers.ClampLabel;
+        _sheet.Put(0, 0, isClampOnly ? FretNumbers.ClampLabel : "", Tone.Quiet);
+        _sheet.Put(0, 2, _plan.Window.IsBroken ? $"{_glyphs.More}" : "nut", Tone.Quiet);
+        for (int place = 0; place < _strings.Length; place++)
+        {
+            _sheet.Put(Middle(place), 0, $"{_picture.Setup.Tuning[_strings[place]]}", Tone.Quiet);
+            var state = StringState.Of(_picture, _glyphs, _strings[place]);
+            if (_picture.IsCursor(_strings[place], Fret.Nut))
+            {
+                state.PutCursor(_sheet, StateColumn(place), 1);
+            }
+            else
+            {
+                state.Put(_sheet, StateColumn(place), 1);
+            }
+
+            _sheet.Put(Left(place), 2, new string(_plan.Window.IsBroken ? _glyphs.SilentDown : _glyphs.NutAcross, _plan.Column), Tone.Plain);
+        }
     }
 
-    private static Line Wire(FretboardPicture picture, GlyphSet glyphs, StringNumber number, StringNumber? next, Fret fret)
+    // Its glyph stands above the string, its sign before that.
+    private int StateColumn(int place) => Middle(place) - 1 - (_picture.Signs.IsOnRinging ? _picture.Signs.Width : 0);
+
+    private void DrawFret(Fret fret)
     {
-        bool isHeld = picture.IsClamped(number, fret);
-        bool isNextHeld = next is { } other && picture.IsClamped(other, fret);
-        Line crossing = isHeld ? Line.Of($"{glyphs.Clamp}", Tone.Held) : Line.Of($"{glyphs.SoundingWire}", Tone.Quiet);
-        Line between = isHeld && isNextHeld ? Line.Of(new string(glyphs.Clamp, 2), Tone.Held) : Line.Of(new string(glyphs.Rule, 2), Tone.Quiet);
-        Line before = isHeld ? Line.Of($"{glyphs.Clamp}", Tone.Held) : Line.Of($"{glyphs.Rule}", Tone.Quiet);
-        return before.And(crossing).And(next is null ? Line.Of(isHeld ? $"{glyphs.Clamp}" : " ", Tone.Held) : between);
+        int top = Top(fret);
+        bool isMarked = FretNumbers.HasMarker(fret);
+        string number = isMarked ? $"{_numbers.Both(fret)}{_glyphs.Inlay}" : _numbers.Both(fret);
+        _sheet.Put(0, top + _plan.FingerRow, number, isMarked ? Tone.Strong : Tone.Quiet);
+        for (int place = 0; place < _strings.Length; place++)
+        {
+            bool sounds = _picture.Sounds(_strings[place], fret);
+            for (int row = top; row < top + _plan.FretRows - 1; row++)
+            {
+                _sheet.Put(Middle(place), row, sounds ? _glyphs.SoundingDown : _glyphs.SilentDown, sounds ? Tone.Plain : Tone.Quiet);
+            }
+
+            DrawWire(place, fret, top + _plan.FretRows - 1);
+        }
+    }
+
+    private void DrawWire(int place, Fret fret, int row)
+    {
+        bool isLast = place + 1 == _strings.Length;
+        int wire = isLast ? _plan.Middle + 1 : _plan.Column;
+        _sheet.Put(Left(place) + (place == 0 ? _plan.Middle - 1 : 0), row, new string(_glyphs.Rule, place == 0 ? wire - _plan.Middle + 1 : wire), Tone.Quiet);
+        _sheet.Put(Middle(place), row, _glyphs.SoundingWire, Tone.Quiet);
+        if (place > 0 && _picture.IsClampedAcross(_strings[place - 1], _strings[place], fret))
+        {
+            _sheet.Put(Middle(place - 1), row, new string(_glyphs.Clamp, _plan.Column), Tone.Held);
+        }
+
+        if (_picture.IsClamped(_strings[place], fret))
+        {
+            _sheet.Put(Middle(place) - 1, row, new string(_glyphs.Clamp, 3), Tone.Held);
+        }
+    }
+
+    private void DrawDots()
+    {
+        var dots = new Dots(_sheet, _glyphs, _picture.Signs.Width, Size);
+        for (int place = 0; place < _strings.Length; place++)
+        {
+            foreach (Fret fret in _plan.Window.Frets)
+            {
+                int row = Top(fret) + _plan.FingerRow;
+                dots.Draw(_picture, _strings[place], fret, Middle(place), row);
+                if (_picture.IsCursor(_strings[place], fret))
+                {
+                    char under = _picture.Sounds(_strings[place], fret) ? _glyphs.SoundingDown : _glyphs.SilentDown;
+                    dots.DrawCursor(_picture, _strings[place], fret, Middle(place), row, under);
+                }
+            }
+        }
+    }
+
+    private void DrawMarks()
+    {
+        for (int place = 0; UprightPlan.HasMarkRow(_picture) && place < _strings.Length; place++)
+        {
+            if (_picture.Marked.Contains(_strings[place]))
+            {
+                _sheet.Put(Middle(place), _sheet.Height - 1, _glyphs.DiffersUp, _picture.MarkTone);
+            }
+        }
+    }
+
+    // Beside the board, the highest string on top as when it lies.
+    private void DrawNotes()
+    {
+        if (_picture.Notes.IsEmpty)
+        {
+            return;
+        }
+
+        foreach (StringNumber number in _picture.Setup.Strings.Where(number => number.Number < _sheet.Height))
+        {
+            bool isMarked = _picture.Marked.Contains(number);
+            string note = $"{(isMarked ? _glyphs.Differs : ' ')} {number} {_picture.Notes[number.IndexAmong(_strings.Length)]}";
+            _sheet.Put(Left(_strings.Length) + NoteGap - 2, number.Number, note, isMarked ? _picture.MarkTone : Tone.Strong);
+        }
     }
 }

@@ -49,8 +49,10 @@ internal static class SettingList
             new FlagKind(), s => s.Fretboard.IsLeftHanded, (s, value) => s with { Fretboard = s.Fretboard with { IsLeftHanded = value } }),
         new Setting<bool>("guitar.fretboard", "Fretboards", "Lying as tablature does, or upright as chord diagrams do where the height allows it.",
             new ChoiceKind<bool>(("lying", false), ("upright", true)), s => s.Fretboard.IsUpright, (s, value) => s with { Fretboard = s.Fretboard with { IsUpright = value } }),
-        new Setting<DotSign>("guitar.dots", "On the dots", "Plain dots, or the number of the finger that your hand would take.",
-            new ChoiceKind<DotSign>(("dots", DotSign.Dots), ("fingers", DotSign.Fingers)), s => s.Dots, (s, value) => s with { Dots = value }),
+        new Setting<DotSign>("guitar.dots", "On the dots", "Nothing, finger numbers, degrees or pitches; these two stay off while a question is open.",
+            new ChoiceKind<DotSign>(("dots", DotSign.Dots), ("fingers", DotSign.Fingers), ("degrees", DotSign.Degrees), ("pitches", DotSign.Pitches)), s => s.Dots, (s, value) => s with { Dots = value }),
+        new Setting<FretCount>("guitar.frets", "Frets are counted from", "The nut, the home clamp (it is 0, frets behind it are negative), or both.",
+            new ChoiceKind<FretCount>(("both", FretCount.Both), ("nut", FretCount.Nut), ("clamp", FretCount.Clamp)), s => s.Fretboard.Count, (s, value) => s with { Fretboard = s.Fretboard with { Count = value } }),
     ];
 
     private static IEnumerable<Setting> Screen() =>

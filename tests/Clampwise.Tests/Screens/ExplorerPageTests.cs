@@ -1,4 +1,6 @@
+using System.Text.RegularExpressions;
 using Clampwise.Fretboard;
+using Clampwise.Look;
 using Clampwise.Screens;
 using Terminal.Gui.Input;
 
@@ -18,6 +20,7 @@ public class ExplorerPageTests
     [InlineData(60, 20)]
     [InlineData(80, 24)]
     [InlineData(120, 40)]
+    [InlineData(200, 50)]
     public void Walking_on_the_fretboard(int columns, int rows)
     {
         using Room room = Opened(columns, rows);
@@ -36,6 +39,85 @@ public class ExplorerPageTests
         Assert.Contains("standard + full@1 + 2-4@3", room.Screen);
         Assert.Contains("sounding name  A/E", room.Type("-").Screen);
     }
+
+    [Theory]
+    [InlineData(60, 20)]
+    [InlineData(80, 24)]
+    [InlineData(120, 40)]
+    public void A_marked_voicing_stays_in_the_picture_with_what_moved(int columns, int rows)
+    {
+        using Room room = Opened(columns, rows);
+        room.Press(Key.CursorDown, Key.CursorDown, Key.CursorRight, Key.Space).Type("m");
+        Assert.Contains("no string differs", room.Screen);
+        room.Press(Key.CursorRight, Key.CursorRight, Key.Space, Key.CursorDown, Key.CursorDown).Type("x");
+        Golden.Check($"explorer-marked-{columns}x{rows}", room.Screen);
+        Assert.Contains("string 3: now fret 6 (C#4), before fret 4 (B3)", room.Screen);
+        Assert.Contains("string 5: now muted, before rings from the nut (A2)", room.Screen);
+        Assert.Contains("no string differs", room.Type("m").Screen);
+        Assert.DoesNotContain("differs", room.Type("m").Screen);
+    }
+
+    [Fact]
+    public void A_mark_tells_what_a_found_voicing_moves_and_goes_with_its_setup()
+    {
+        using Room room = Opened();
+        room.Type("mfd").Press(Key.Enter, Key.CursorDown, Key.Enter);
+        Assert.Contains("□ before", room.Screen);
+        Assert.DoesNotContain("□ before", room.Type("+").Screen);
+    }
+
+    [Fact]
+    public void A_mark_in_colour()
+    {
+        using var room = new Room(theme: Theme.Own);
+        room.Shell.Open(new ExplorerPage(room.Shell, room.Desk, Setup.Parse("standard + 2-4@2").Value));
+        room.Press(Key.CursorDown, Key.CursorDown, Key.CursorRight, Key.Space).Type("m").Press(Key.CursorRight, Key.CursorRight, Key.Space).Type("dd");
+        Golden.Check("explorer-marked-colour", room.Colours);
+    }
+
+    [Fact]
+    public void Closer_and_wider()
+    {
+        using Room room = Opened();
+        Assert.Equal(7, Frets(room));
+        Assert.Equal(5, Frets(room.Type("z")));
+        Assert.Equal(4, Frets(room.Type("zzz")));
+        Assert.Equal(5, Frets(room.Type("w")));
+        Assert.Equal(18, Frets(room.Type("wwwwwwww")));
+        Assert.Equal(15, Frets(room.Type("z")));
+    }
+
+    [Fact]
+    public void The_cursor_stays_in_sight_wherever_it_walks()
+    {
+        using Room room = Opened(60, 20);
+        room.Type("z");
+        for (int i = 0; i < 30; i++)
+        {
+            Assert.Matches(@"\[.\]", room.Press(Key.CursorRight).Screen);
+        }
+
+        for (int i = 0; i < 30; i++)
+        {
+            Assert.Matches(@"\[.\]", room.Press(Key.CursorLeft).Screen);
+        }
+    }
+
+    [Fact]
+    public void What_stands_on_the_dots_is_turned_through()
+    {
+        using Room room = Opened();
+        room.Press(Key.CursorDown, Key.CursorDown, Key.CursorRight, Key.Space, Key.CursorUp);
+        Assert.Contains("···●···", room.Screen);
+        Assert.Contains("···1···", room.Type("d").Screen);
+        Assert.Contains("···9··", room.Type("d").Screen);
+        Assert.Contains("5○ ║", room.Screen);
+        Assert.Contains("C#◆", room.Type("d").Press(Key.CursorUp).Screen);
+        Assert.Contains("···●···", room.Type("d").Screen);
+    }
+
+    // The numbers over the board.
+    private static int Frets(Room room) => Regex.Count(room.Screen.Split('\n')[2], @"\d+");
 
     [Fact]
     public void Found_voicings_come_under_the_hand()

@@ -2,7 +2,9 @@ using Clampwise.Look;
 using Clampwise.Practice;
 using Clampwise.Screens;
 using Clampwise.Screens.Session;
+using Clampwise.Settings;
 using Clampwise.Sound.Players;
+using Clampwise.Storage;
 using Clampwise.Theory;
 using Terminal.Gui.Input;
 
@@ -29,6 +31,88 @@ public class SessionPageTests
         Golden.Check($"paused-{columns}x{rows}", room.Screen);
         room.Type("e");
         Golden.Check($"summary-{columns}x{rows}", room.Screen);
+    }
+
+    [Theory]
+    [InlineData(60, 20)]
+    [InlineData(80, 24)]
+    [InlineData(120, 40)]
+    public void A_wrong_answer_and_the_right_one_on_one_fretboard(int columns, int rows)
+    {
+        using var room = new Room(columns, rows);
+        room.Press(Key.Enter).Type("tdm").Press(Key.Enter).Type("b");
+        Golden.Check($"verdict-both-{columns}x{rows}", room.Screen);
+        Assert.Contains("string 4: right fret 6 (G#3), yours fret 5 (G3)", room.Screen);
+        Assert.DoesNotContain("□ yours", room.Type("b").Screen);
+        Assert.Contains("(yours)", room.Type("by").Screen);
+    }
+
+    [Fact]
+    public void A_grade_is_changed_without_losing_what_is_looked_at()
+    {
+        using var room = new Room();
+        Assert.Contains("□ yours", room.Press(Key.Enter).Type("tdm").Press(Key.Enter).Type("b2").Screen);
+    }
+
+    [Fact]
+    public void A_right_answer_has_nothing_to_compare()
+    {
+        using var room = new Room();
+        Assert.DoesNotContain("□ yours", room.Press(Key.Enter).Type("1b").Screen);
+    }
+
+    [Fact]
+    public void A_change_shows_both_shapes_on_one_fretboard()
+    {
+        var repertoire = Repertoire.Of(DrillLibrary.Shipped.Drills);
+        PracticeItem item = repertoire.Items.First(candidate => candidate.Key.Direction == Direction.ChangeInTime && QuestionMaker.CanAsk(candidate));
+        Question question = QuestionMaker.Make(item, new AskContext(repertoire, MemoryState.Empty(FsrsSettings.Usual), new PracticeDay(0), new QuestionOptions(), new Random(7)));
+        var pad = AnswerPad.For(question, GlyphSet.Unicode);
+        IEnumerable<Line> lines = [.. FretboardDrawing.Draw(pad.Picture, GlyphSet.Unicode, 78, 12, FretboardStyle.Usual), .. pad.Draw(78, new HashSet<int>())];
+        Golden.Check("change-board", string.Concat(lines.Select(line => line.ToString().TrimEnd() + "\n")));
+    }
+
+    // Degrees and pitches would answer the question: they come with the verdict.
+    [Theory]
+    [InlineData(nameof(DotSign.Degrees))]
+    [InlineData(nameof(DotSign.Pitches))]
+    public void No_question_shows_what_would_answer_it(string sign)
+    {
+        using var plain = new Room();
+        using var signed = new Room();
+        signed.Desk.Use(signed.Desk.Settings with { Dots = Enum.Parse<DotSign>(sign) });
+        foreach (Room room in (Room[])[plain, signed])
+        {
+            room.Press(Key.Enter);
+        }
+
+        for (int i = 0; i < 40 && plain.Shell.Front is SessionPage; i++)
+        {
+            Assert.Equal(plain.Screen, signed.Screen);
+            GiveUp(plain.After(3));
+            GiveUp(signed.After(3));
+            Assert.NotEqual(plain.Screen, signed.Screen);
+            plain.Press(Key.Enter);
+            signed.Press(Key.Enter);
+        }
+
+        Assert.True(plain.Log.Attempts.Select(attempt => attempt.Item.Direction).Distinct().Count() >= 3);
+    }
+
+    [Theory]
+    [InlineData(80, 24)]
+    [InlineData(120, 40)]
+    [InlineData(80, 28)]
+    [InlineData(80, 40)]
+    [InlineData(200, 50)]
+    public void The_fretboard_stays_where_it_is_when_hints_and_the_verdict_come(int columns, int rows)
+    {
+        using var room = new Room(columns, rows);
+        string[] asked = room.Press(Key.Enter).Screen.Split('\n');
+        int last = Array.FindLastIndex(asked, line => line.StartsWith(" clamp", StringComparison.Ordinal));
+        Assert.Equal(asked[..(last + 1)], room.Type("h").Screen.Split('\n')[..(last + 1)]);
+        string[] judged = room.Type("1").Screen.Split('\n')[..(last + 1)];
+        Assert.All(asked[4..last].Zip(judged[4..last]), pair => Assert.StartsWith(pair.First, pair.Second));
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 using Clampwise.Fretboard;
+using Clampwise.Look;
 using Clampwise.Settings;
 using CsCheck;
 using Tomlyn;
@@ -26,6 +27,7 @@ public class SettingsReadingTests
             left-handed = true
             fretboard = "upright"
             dots = "fingers"
+            frets = "clamp"
             [screen]
             welcome = false
             theme = "dark"
@@ -47,7 +49,7 @@ public class SettingsReadingTests
         PlayerSettings s = read.Settings;
         Assert.Equal((20.0, false, new TimeOnly(5, 30)), (s.SessionLength.TotalMinutes, s.OffersNames, s.DayStart));
         Assert.Equal((0.85, false), (s.Memory.DesiredRetention, s.Memory.CountsSameDay));
-        Assert.Equal((98.0, true, true, DotSign.Fingers), (s.Hand.SpanMillimetres, s.Fretboard.IsLeftHanded, s.Fretboard.IsUpright, s.Dots));
+        Assert.Equal((98.0, new FretboardStyle(true, true, FretCount.Clamp), DotSign.Fingers), (s.Hand.SpanMillimetres, s.Fretboard, s.Dots));
         Assert.Equal(("dark", GlyphChoice.Ascii), (s.Theme, s.Glyphs));
         Assert.Equal((false, 60.0, "hw:1", "/sounds/guitar.sf2", "0:25"), (s.Sound.IsOn, s.Sound.Latency.TotalMilliseconds, s.Sound.Device, s.Sound.SoundFontPath, s.Sound.SoundFontPreset));
         Assert.Equal((442.0, 120.0), (s.Style.ConcertPitch.A4Hertz, s.Style.StrumTime.TotalMilliseconds));

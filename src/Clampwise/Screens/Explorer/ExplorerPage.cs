@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Clampwise.Fretboard;
 using Clampwise.Look;
 using Clampwise.Sound;
@@ -11,7 +10,11 @@ namespace Clampwise.Screens;
 /// <summary>A fretboard to walk on: what the hand does, how it sounds, and both names at every step.</summary>
 internal sealed class ExplorerPage(Shell shell, Desk desk, Setup setup) : Page
 {
+    private const int NameRows = 4;
+    private const int WordRows = 4;
+    private readonly BoardView _view = new(desk);
     private HandOnFretboard _hand = HandOnFretboard.Start(setup);
+    private Voicing? _marked;
     private string? _notice;
 
     public override string Title => "explore";
@@ -19,35 +22,29 @@ internal sealed class ExplorerPage(Shell shell, Desk desk, Setup setup) : Page
     public override string Corner => _hand.Setup.ToString();
 
     public override IReadOnlyList<(string Key, string Does)> Keys { get; } =
-        [("arrows", "move"), ("Space", "finger"), ("x", "mute"), ("o", "ring"), ("r", "hear"), ("f", "find"), ("c", "clamps"), ("t", "tune"), ("k", "keep"), ("Esc", "back"), ("?", "help")];
+        [("arrows", "move"), ("Space", "finger"), ("x", "mute"), ("o", "ring"), ("r", "hear"), ("f", "find"), ("c", "clamps"), ("m", "mark"), ("d", "dots"), ("z", "closer"), ("w", "wider"), ("t", "tune"), ("k", "keep"), ("Esc", "back"), ("?", "help")];
 
     public override IReadOnlyList<string> Help { get; } =
     [
         "Walk on the fretboard and read both names of what you hold: the shape name, counted from the home clamp, and the sounding name at concert pitch.",
         $"Keys: {HandOnFretboard.KeyWords}.",
         "r strums what you hold, g plays it string by string, s plays the string under the cursor. f finds voicings by name and puts one under your hand; c changes the clamps; t tunes up in this setup. + puts the full capo one fret up, with the clamps and your hand, - one fret down: shape names stay, sounding names move. k keeps the voicing in a drill of your own.",
+        "m marks what you hold: walk on, or find another voicing, and both stay in the picture, with what moved on each string. m again marks anew; m with nothing moved takes the mark off.",
+        "d turns through what stands on the dots, and before the nut where strings ring: nothing, finger numbers, degrees (R is the root), pitches. z comes closer, with fewer and longer frets, w shows a wider part of the neck; left alone, the picture takes the room there is. The settings say how fretboards lie and where frets are counted from.",
     ];
 
     public override IReadOnlyList<Line> Draw(int width, int height)
     {
-        Result<Voicing> voicing = Held;
-        var picture = new FretboardPicture(_hand.Setup, _hand.Fretting)
-        {
-            Cursor = (_hand.Number, _hand.Fret),
-            Notes = voicing.IsGood ? Notes(voicing.Value) : [],
-        };
+        Result<Voicing> held = Held;
+        TwoVoicings? two = Two;
         List<Line> lines =
         [
-            .. desk.Draw(picture, width, height - 7),
+            .. _view.Draw(Picture, width, height - NameRows - WordRows),
             Line.Empty,
-            .. voicing.TryGet(out Voicing? good, out Fault? fault) ? Names(good, desk.Settings.Questions.Hand) : [Line.Of(fault.Message, Tone.Wrong)],
+            .. held.TryGet(out Voicing? good, out Fault? fault) ? Names(good, desk.Settings.Questions.Hand) : [Line.Of(fault.Message, Tone.Wrong)],
         ];
-        if (_notice is not null)
-        {
-            lines.AddRange(Line.Wrap(_notice, width, Tone.Wrong));
-        }
-
-        return lines;
+        IEnumerable<Line> notice = _notice is null ? [] : Line.Wrap(_notice, width, Tone.Wrong);
+        return [.. lines, .. notice, .. two?.Words(desk.Glyphs, width, height - lines.Count) ?? []];
     }
 
     public override bool Press(Key key)
@@ -61,7 +58,7 @@ internal sealed class ExplorerPage(Shell shell, Desk desk, Setup setup) : Page
 
         HandOnFretboard? next = _hand.Press(key);
         _hand = next ?? _hand;
-        return next is not null || PressCommand((char)(key.AsRune.Value & 0xFFFF));
+        return next is not null || _view.Press(key, Picture) || PressCommand((char)(key.AsRune.Value & 0xFFFF));
     }
 
     public override void Leave() => desk.Sound.Stop();
@@ -73,6 +70,17 @@ internal sealed class ExplorerPage(Shell shell, Desk desk, Setup setup) : Page
     }
 
     private Result<Voicing> Held => Voicing.Create(_hand.Setup, _hand.Fretting, allowBehindClamp: true);
+
+    // What is held beside what was marked; null without a mark, or while the clamps refuse what is held.
+    private TwoVoicings? Two => _marked is { } marked && Held.TryGet(out Voicing? held, out _)
+        ? new TwoVoicings(VoicingComparison.Of(held, marked), "now", "before")
+        : null;
+
+    private FretboardPicture Picture => (Two?.Picture ?? new FretboardPicture(_hand.Setup, _hand.Fretting)
+    {
+        Notes = Held.TryGet(out Voicing? held, out _) ? VoicingNotes.Of(held) : [],
+    }) with
+    { Cursor = (_hand.Number, _hand.Fret) };
 
     private bool PressCommand(char sign)
     {
@@ -88,11 +96,13 @@ internal sealed class ExplorerPage(Shell shell, Desk desk, Setup setup) : Page
                 return MoveCapo(1);
             case '-':
                 return MoveCapo(-1);
+            case 'm':
+                return Mark();
             case 'f':
                 shell.Open(new FindPage(shell, desk, _hand.Setup, found => _hand = _hand with { Fretting = found.Fretting }));
                 return true;
             case 'c':
-                shell.Open(new SetupPage(shell, desk, _hand.Setup, chosen => _hand = HandOnFretboard.Start(chosen)));
+                shell.Open(new SetupPage(shell, desk, _hand.Setup, Clamp));
                 return true;
             case 't':
                 shell.Open(new TunePage(shell, desk, _hand.Setup));
@@ -116,13 +126,32 @@ internal sealed class ExplorerPage(Shell shell, Desk desk, Setup setup) : Page
         return true;
     }
 
+    private bool Mark()
+    {
+        if (!Held.TryGet(out Voicing? held, out Fault? fault))
+        {
+            _notice = fault.Message;
+            return true;
+        }
+
+        _marked = held.Equals(_marked) ? null : held;
+        return true;
+    }
+
+    private void Clamp(Setup chosen)
+    {
+        _hand = HandOnFretboard.Start(chosen);
+        _marked = null;
+    }
+
+    // A mark stays where it was on the neck and would be of another setup: it goes.
     private bool MoveCapo(int frets)
     {
         Result<HandOnFretboard> moved = FullCapo.Move(_hand.Setup, frets).Then(rig => FullCapo.Along(_hand.Fretting, frets)
             .Select(fretting => _hand with { Setup = rig, Fretting = fretting }));
         if (moved.TryGet(out HandOnFretboard? hand, out Fault? fault))
         {
-            _hand = hand;
+            (_hand, _marked) = (hand, null);
         }
 
         _notice = fault?.Message;
@@ -137,6 +166,4 @@ internal sealed class ExplorerPage(Shell shell, Desk desk, Setup setup) : Page
             ? $"fingers        {fingering}; difficulty {fingering.Difficulty:0.0}"
             : $"no hand for it: {fault.Message}", Tone.Quiet),
     ];
-
-    private static ImmutableArray<string> Notes(Voicing voicing) => VoicingNotes.Of(voicing);
 }

@@ -12,6 +12,7 @@ namespace Clampwise.Screens;
 internal sealed class FindPage : Page
 {
     private const int Shown = 40;
+    private const int ListRows = 10;
     private const int FewestStrings = 4;
     private readonly Shell _shell;
     private readonly Desk _desk;
@@ -58,7 +59,7 @@ internal sealed class FindPage : Page
         }
 
         Voicing here = _found[_at].Voicing;
-        lines.AddRange(FretboardDrawing.Draw(new FretboardPicture(_finder.Setup, here.Fretting) { Notes = VoicingNotes.Of(here) }, _desk.Glyphs, width));
+        lines.AddRange(_desk.DrawTelling(new FretboardPicture(_finder.Setup, here.Fretting) { Notes = VoicingNotes.Of(here) }, width, height - lines.Count - ListRows));
         int room = Math.Max(1, height - lines.Count);
         int top = Math.Clamp(_at - (room / 2), 0, Math.Max(0, _found.Length - room));
         lines.AddRange(_found.Skip(top).Take(room).Select((found, i) => FoundLine(found, top + i == _at)));

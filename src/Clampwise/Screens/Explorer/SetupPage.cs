@@ -17,6 +17,7 @@ internal sealed class SetupPage : Page
     ];
 
     private const int LongestText = 60;
+    private const int WordRows = 8;
     private readonly Shell _shell;
     private readonly Desk _desk;
     private readonly Action<Setup> _choose;
@@ -56,11 +57,9 @@ internal sealed class SetupPage : Page
             return lines;
         }
 
-        lines.AddRange(FretboardDrawing.Draw(
-            new FretboardPicture(setup, Fretting.AllRinging(setup.StringCount)) { Notes = [.. setup.GroundPitches.Select(pitch => pitch.ToString())] }, _desk.Glyphs, width));
-        lines.Add(Line.Empty);
-        lines.AddRange(SetupDescription.Of(setup).Lines.SelectMany(line => Line.Wrap(line, width)));
-        return lines;
+        Line[] words = [Line.Empty, .. SetupDescription.Of(setup).Lines.SelectMany(line => Line.Wrap(line, width))];
+        var picture = new FretboardPicture(setup, Fretting.AllRinging(setup.StringCount)) { Notes = [.. setup.GroundPitches.Select(pitch => pitch.ToString())] };
+        return [.. lines, .. _desk.Draw(picture, width, height - lines.Count - WordRows), .. words];
     }
 
     public override bool Press(Key key)

@@ -62,12 +62,20 @@ internal sealed class Desk
     /// <summary>Alternatives may come from drills that are not open yet.</summary>
     public SessionWorld World => new(_everything, Settings.Calendar, Settings.Questions);
 
-    /// <summary>A fretboard the way the player has set it; one that would stand lies down if it is higher than the room for it.</summary>
-    public IReadOnlyList<Line> Draw(FretboardPicture picture, int width, int height)
-    {
-        FretboardPicture signed = Settings.Dots == DotSign.Fingers ? FingerDots.On(picture, Settings.Questions.Hand, Glyphs) : picture;
-        return FretboardDrawing.Draw(signed, Glyphs, width, height, Settings.Fretboard);
-    }
+    /// <summary>
+    /// A fretboard the way the player has set it, as large as the room allows; one that would stand lies down if it is higher than that.
+    /// Nothing on it gives a name away: its dots are plain or bear finger numbers, and plain ones while it is built under a cursor.
+    /// </summary>
+    public IReadOnlyList<Line> Draw(FretboardPicture picture, int width, int height) =>
+        DrawTelling(picture, width, height, Settings.Dots == DotSign.Fingers && picture.Cursor is null ? DotSign.Fingers : DotSign.Dots);
+
+    /// <summary>The same where nothing is asked, or it is answered: with any sign on the dots.</summary>
+    public IReadOnlyList<Line> DrawTelling(FretboardPicture picture, int width, int height, DotSign? sign = null) =>
+        FretboardDrawing.Draw(Signed(picture, sign), Glyphs, width, height, Settings.Fretboard);
+
+    /// <summary>How many frets <see cref="DrawTelling"/> shows.</summary>
+    public int FretsShown(FretboardPicture picture, int width, int height, DotSign sign) =>
+        FretboardDrawing.FretsShown(Signed(picture, sign), width, height, Settings.Fretboard);
 
     /// <summary>Takes over changed settings.</summary>
     public void Use(DeskSettings settings)
@@ -155,6 +163,8 @@ internal sealed class Desk
             Resting = HasMore(session) ? session : null;
         }
     }
+
+    private FretboardPicture Signed(FretboardPicture picture, DotSign? sign) => DotSigns.On(picture, sign ?? Settings.Dots, Settings.Questions.Hand);
 
     private void EndResting()
     {

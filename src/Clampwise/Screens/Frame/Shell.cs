@@ -15,7 +15,7 @@ internal sealed class Shell : Runnable
     /// <summary>Below this the frame says that there is too little room.</summary>
     public const int LowestHeight = 20;
 
-    private const int WidestPage = 100;
+    private const int WidestPage = 200;
     private const int SideMargin = 1;
     private static readonly TimeSpan s_tick = TimeSpan.FromMilliseconds(250);
     private GlyphSet _glyphs;

@@ -25,11 +25,13 @@ internal abstract class AnswerPad
     public abstract PadStep Press(Key key);
 
     /// <summary>The pad for a question.</summary>
-    public static AnswerPad For(Question question) => question.Form switch
+    /// <param name="question">The question.</param>
+    /// <param name="glyphs">The characters of drawings.</param>
+    public static AnswerPad For(Question question, GlyphSet glyphs) => question.Form switch
     {
         AnswerForm.Place => new PlacePad(question),
         AnswerForm.Compare => new ComparePad(question),
-        AnswerForm.CountChanges => new CountPad(question),
+        AnswerForm.CountChanges => new CountPad(question, glyphs),
         AnswerForm.Choose when question.Direction == Direction.HearPickShape => new ShapePad(question),
         _ => new NamePad(question),
     };

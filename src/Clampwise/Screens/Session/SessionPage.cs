@@ -10,6 +10,7 @@ namespace Clampwise.Screens.Session;
 /// </summary>
 internal sealed class SessionPage : Page, ISessionView
 {
+    private const int HintRows = 3;
     private readonly Shell _shell;
     private readonly Desk _desk;
     private readonly SessionRun _run;
@@ -63,9 +64,13 @@ internal sealed class SessionPage : Page, ISessionView
         else
         {
             List<Line> below = [.. _isSkipping ? SessionText.SkipReasons() : _pad!.Draw(width, RuledOut(open))];
-            lines.AddRange(_desk.Draw(_pad!.Picture, width, height - lines.Count - below.Count));
-            lines.AddRange(below);
-            lines.AddRange(open.Question.Hints.Take(open.Hints).SelectMany(hint => Line.Wrap($"Hint: {hint.Words}", width, Tone.Free)));
+            Line[] hints = [.. open.Question.Hints.Take(open.Hints).SelectMany(hint => Line.Wrap($"Hint: {hint.Words}", width, Tone.Free))];
+            int room = height - lines.Count;
+            // Where there is room, some is kept for hints and verdict, so that the fretboard stays as it is when they come.
+            bool isRoomy = room >= VerdictView.RoomyRows;
+            int words = below.Count + Math.Max(hints.Length, isRoomy ? HintRows : 0);
+            int kept = Math.Max(words, isRoomy ? VerdictView.RoomyWordRows : 0);
+            lines.AddRange([.. _desk.Draw(_pad!.Picture, width, room - kept), .. below, .. hints]);
         }
 
         return _notice is null ? lines : [.. lines.Take(height - 1), Line.Of(_notice, Tone.Wrong)];
@@ -113,7 +118,7 @@ internal sealed class SessionPage : Page, ISessionView
 
     public void ShowQuestion(Question question)
     {
-        _pad = AnswerPad.For(question);
+        _pad = AnswerPad.For(question, _desk.Glyphs);
         _verdict = null;
         _firstKey = null;
     }
@@ -183,6 +188,7 @@ internal sealed class SessionPage : Page, ISessionView
             'r' or 'R' => Play(_run.PlayVerdict),
             'd' or 'D' => Play(_run.PlayDifference),
             'y' or 'Y' => _verdict!.Turn(),
+            'b' or 'B' => _verdict!.ShowBoth(),
             _ => false,
         };
     }
@@ -247,7 +253,7 @@ internal sealed class SessionPage : Page, ISessionView
             return;
         }
 
-        _pad = AnswerPad.For(open.Question);
+        _pad = AnswerPad.For(open.Question, _desk.Glyphs);
         if (session is { Phase: SessionPhase.Judged, Outcomes: [.., { Verdict: { } verdict } last] })
         {
             _verdict = new VerdictView(verdict, last.Attempt.Grade, open.Question, _desk);

@@ -28,7 +28,7 @@ internal static class SessionText
         "Each question shows a shape, plays a voicing or gives a name, and asks for the other side. The shape name is counted from the home clamp; the sounding name is at concert pitch. Any correct reading of a chord is taken, in either spelling.",
         "Answer with the number of a choice, or press t and type a name (Tab completes it; the first letter needs no Shift). To place a shape: " + HandOnFretboard.KeyWords + ", Enter answers. Any shape that a hand can play and that bears the name is right.",
         "r plays again, l slower, g string by string, e all open strings; none of them costs anything. h gives a hint, k says that you don't know, n skips, p or Esc stops the clock. While you type, F2 to F8 do the same.",
-        "After the verdict: r plays yours and the right one, d only the strings that differ, y turns between the two shapes. u takes the answer back. 1 to 4 change the grade (1 missed, 2 strained, 3 steady, 4 instant) if you know better how it went.",
+        "After the verdict: r plays yours and the right one, d only the strings that differ. y turns between the two shapes, b draws both on one fretboard, and says string by string what differs. u takes the answer back. 1 to 4 change the grade (1 missed, 2 strained, 3 steady, 4 instant) if you know better how it went.",
     ];
 
     /// <summary>What a session is called: by its own title, else by its kind.</summary>

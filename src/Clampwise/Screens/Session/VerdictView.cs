@@ -7,33 +7,43 @@ namespace Clampwise.Screens.Session;
 /// <summary>A verdict on the screen: what it was, both its names, how the answer differs.</summary>
 internal sealed class VerdictView(Verdict verdict, Grade grade, Question question, Desk desk)
 {
-    private const int WordRows = 6;
+    /// <summary>Rows, beneath the question, that are many enough to keep some free.</summary>
+    public const int RoomyRows = 23;
+
+    /// <summary>Rows for words where there are many.</summary>
+    public const int RoomyWordRows = 7;
+
+    private const int FewestWordRows = 5;
     private bool _showsAnswer;
+    private bool _showsBoth;
 
     public Verdict Verdict => verdict;
 
     public IReadOnlyList<(string Key, string Does)> Keys => HasOther
-        ? [("Enter", "next"), ("r", "again"), ("d", "what differs"), ("y", _showsAnswer ? "the right one" : "yours"), ("u", "undo"), ("1-4", "grade"), ("p", "pause")]
+        ? [("Enter", "next"), ("r", "again"), ("d", "what differs"), ("b", _showsBoth ? "one" : "both"), ("y", _showsAnswer ? "the right one" : "yours"), ("u", "undo"), ("1-4", "grade"), ("p", "pause")]
         : [("Enter", "next"), ("r", "again"), ("d", "string by string"), ("u", "undo"), ("1-4", "grade"), ("p", "pause")];
 
     private bool HasOther => verdict.Answered is { } other && other.Fretting != verdict.Right.Fretting && other.Setup.Equals(verdict.Right.Setup);
 
-    public VerdictView With(Grade changed) => new(verdict, changed, question, desk);
+    public VerdictView With(Grade changed) => new(verdict, changed, question, desk) { _showsAnswer = _showsAnswer, _showsBoth = _showsBoth };
 
     /// <summary>Turns between the right shape and the one answered.</summary>
     public bool Turn()
     {
-        _showsAnswer = HasOther && !_showsAnswer;
+        (_showsAnswer, _showsBoth) = (HasOther && !_showsAnswer, false);
+        return HasOther;
+    }
+
+    /// <summary>Turns between one shape and both on one fretboard.</summary>
+    public bool ShowBoth()
+    {
+        (_showsBoth, _showsAnswer) = (HasOther && !_showsBoth, false);
         return HasOther;
     }
 
     public IEnumerable<Line> Draw(int width, int height)
     {
-        Voicing shown = _showsAnswer ? verdict.Answered! : verdict.Right;
-        var picture = new FretboardPicture(question.Setup, shown.Fretting) { Marked = verdict.IsCorrect ? default : verdict.Differing, Notes = VoicingNotes.Of(shown) };
-        List<Line> lines = [.. desk.Draw(picture, width, height - WordRows), Headline()];
-        lines.Add(Line.Of("shape ", Tone.Quiet).And(shown.ShapeName, Tone.Strong).And($"  {shown.Fretting.ToHomeText(shown.Setup)}", Tone.Quiet)
-            .And("   sounds ", Tone.Quiet).And(shown.SoundingName, Tone.Strong).And(_showsAnswer ? "   (yours)" : "", Tone.Wrong));
+        List<Line> lines = _showsBoth ? DrawBoth(width, height) : DrawOne(width, height);
         if (verdict.Remark is { } remark)
         {
             lines.AddRange(Line.Wrap(remark, width));
@@ -47,14 +57,37 @@ internal sealed class VerdictView(Verdict verdict, Grade grade, Question questio
         return lines;
     }
 
+    private List<Line> DrawOne(int width, int height)
+    {
+        Voicing shown = _showsAnswer ? verdict.Answered! : verdict.Right;
+        var picture = new FretboardPicture(question.Setup, shown.Fretting) { Marked = verdict.IsCorrect ? default : verdict.Differing, Notes = VoicingNotes.Of(shown) };
+        return
+        [
+            .. desk.DrawTelling(picture, width, height - Words(height)),
+            Headline(),
+            Line.Of("shape ", Tone.Quiet).And(shown.ShapeName, Tone.Strong).And($"  {shown.Fretting.ToHomeText(shown.Setup)}", Tone.Quiet)
+                .And("   sounds ", Tone.Quiet).And(shown.SoundingName, Tone.Strong).And(_showsAnswer ? "   (yours)" : "", Tone.Wrong),
+        ];
+    }
+
+    private List<Line> DrawBoth(int width, int height)
+    {
+        var two = new TwoVoicings(VoicingComparison.Of(verdict.Right, verdict.Answered!), "right", "yours");
+        IReadOnlyList<Line> board = desk.DrawTelling(two.Picture, width, height - Words(height));
+        return [.. board, Headline(), .. two.Words(desk.Glyphs, width, height - board.Count - 1)];
+    }
+
+    // As many as the answers of a question take, so that the fretboard stays as it was.
+    private static int Words(int height) => height >= RoomyRows ? RoomyWordRows : FewestWordRows;
+
     private Line Headline()
     {
         Line head = verdict.IsCorrect
             ? Line.Of(verdict.IsPartly ? "Right in part. " : "Right. ", Tone.Right)
             : Line.Of(verdict.DidNotKnow ? "Now you know: " : "Not this time: ", Tone.Wrong).And($"it is {verdict.Expected}. ", Tone.Strong);
         bool saysGiven = !verdict.DidNotKnow && verdict.Given.Length > 0 && (!verdict.IsCorrect || verdict.Given != verdict.Expected);
-        return (saysGiven ? head.And($"{(question.Form == AnswerForm.Place ? "You placed" : "You said")} {verdict.Given}. ") : head).And($"Grade: {Words(grade)}", Tone.Quiet);
+        return (saysGiven ? head.And($"{(question.Form == AnswerForm.Place ? "You placed" : "You said")} {verdict.Given}. ") : head).And($"Grade: {Word(grade)}", Tone.Quiet);
     }
 
-    private static string Words(Grade grade) => grade.ToString().ToLowerInvariant();
+    private static string Word(Grade grade) => grade.ToString().ToLowerInvariant();
 }

@@ -11,6 +11,7 @@ internal sealed class DrillsPage(Shell shell, Desk desk) : Page
 {
     private readonly ImmutableArray<Drill> _drills = desk.Drills;
     private const int LyingRows = 8;
+    private const int WordRows = 4;
     private int _at;
 
     public override string Title => "drills";
@@ -29,12 +30,13 @@ internal sealed class DrillsPage(Shell shell, Desk desk) : Page
         HashSet<ShapeKey> met = [.. desk.Remembered.Items.Keys.Select(key => key.Shape)];
         int room = Math.Max(1, height - 13);
         int top = Math.Clamp(_at - room + 1, 0, Math.Max(0, _drills.Length - room));
+        Line[] list = [.. _drills.Skip(top).Take(room).Select((drill, index) => DrillLine(drill, top + index == _at, open, met))];
         return
         [
-            .. _drills.Skip(top).Take(room).Select((drill, index) => DrillLine(drill, top + index == _at, open, met)),
+            .. list,
             Line.Empty,
             Line.Of($"{_drills[_at].Setup}", Tone.Held),
-            .. desk.Draw(new FretboardPicture(_drills[_at].Setup, Fretboard.Fretting.AllRinging(_drills[_at].Setup.StringCount)), width, LyingRows),
+            .. desk.Draw(new FretboardPicture(_drills[_at].Setup, Fretboard.Fretting.AllRinging(_drills[_at].Setup.StringCount)), width, Math.Max(LyingRows, height - list.Length - WordRows)),
             .. Line.Wrap(_drills[_at].Note ?? "", width, Tone.Quiet).Take(2),
         ];
     }

@@ -9,6 +9,7 @@ namespace Clampwise.Screens;
 /// <summary>One string is out of tune: which one, and which way?</summary>
 internal sealed class DetunePage : Page
 {
+    private const int WordRows = 5;
     private readonly Shell _shell;
     private readonly Desk _desk;
     private readonly Setup _setup;
@@ -56,7 +57,7 @@ internal sealed class DetunePage : Page
         [
             Line.Of("One string is out of tune. Which one, and is it sharp or flat?", Tone.Strong),
             Line.Empty,
-            .. FretboardDrawing.Draw(picture, _desk.Glyphs, width),
+            .. _desk.Draw(picture, width, height - WordRows),
             Line.Empty,
             .. _desk.Sound.IsAudible ? Line.Wrap(Said, width, _verdict is { IsAllRight: false } ? Tone.Wrong : Tone.Right) : [Line.Of(_desk.Sound.Notice ?? "", Tone.Wrong)],
             .. _notice is { } notice ? Line.Wrap(notice, width, Tone.Wrong) : [],

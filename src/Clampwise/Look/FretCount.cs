@@ -1,0 +1,14 @@
+namespace Clampwise.Look;
+
+/// <summary>Where the fret numbers of a fretboard are counted from.</summary>
+internal enum FretCount
+{
+    /// <summary>From the nut and from the home clamp.</summary>
+    Both,
+
+    /// <summary>From the nut.</summary>
+    Nut,
+
+    /// <summary>From the home clamp, where there is one.</summary>
+    Clamp,
+}
