@@ -262,7 +262,7 @@ public class SessionPageTests
         string question = room.Press(Key.Enter).Screen;
         Assert.Equal(question, room.Type("ku").Screen);
         room.Type("k3");
-        Assert.Contains("Grade: steady", room.Screen);
+        Assert.Contains("Grade: 3 steady", room.Screen);
         Assert.Single(room.Log.ReadAll().OfType<AttemptWithdrawn>());
         Assert.Equal(Grade.Steady, Assert.Single(room.Log.ReadAll().OfType<GradeOverruled>()).Grade);
     }

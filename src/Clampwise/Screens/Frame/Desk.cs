@@ -130,7 +130,7 @@ internal sealed class Desk
         Drills = [.. Drills.Where(known => known.Id != drill.Id), drill];
         _everything = Repertoire.Of(Drills);
         Learn(Remembered);
-        return $"Kept in the drill '{drill.Id}': {drill.Voicings.Length} voicings.";
+        return $"Kept in the drill '{drill.Id}': {drill.Voicings.Length} {(drill.Voicings.Length == 1 ? "voicing" : "voicings")}.";
     }
 
     /// <summary>
