@@ -50,9 +50,9 @@ internal static class OpenCommand
                         shell.Open(new SessionPage(shell, desk, session));
                     }
 
-                    TerminalHost.Run(shell);
+                    int ending = TerminalHost.Run(shell, new FailureReport(store.Folder, around.Time));
                     desk.Close();
-                    return ExitCode.Good;
+                    return ending;
                 });
             }
             finally

@@ -29,6 +29,8 @@ internal sealed class Shell : Runnable
         _glyphs = glyphs;
         _canvas = new Canvas(theme, Compose);
         BorderStyle = Terminal.Gui.Drawing.LineStyle.None;
+        // Of the terminal's window.
+        Title = "Clampwise";
         Add(_canvas);
     }
 
