@@ -123,7 +123,9 @@ def main():
     terminal.press(b"\r")
     answers = [terminal.press(key) for _ in range(10) for key in (b"k", b"\r")]
     row("answer", [1000 * took for took in answers if took is not None], "ms")
-    terminal.quiet(2)
+    settled = time.monotonic()
+    while time.monotonic() - settled < 2:
+        terminal.read(0.1)
     before, at = terminal.ticks(), time.monotonic()
     while time.monotonic() - at < IDLE_SECONDS:
         terminal.read(1)

@@ -82,7 +82,9 @@ internal static partial class CommandTree
         root.Add(DataCommand.Build(around, data));
         root.Add(SettingsCommand.Build(around, data));
         root.Add(DoctorCommand.Build(around, data));
-        root.SetAction(parsed => around.IsTerminal ? OpenCommand.Run(around, parsed.GetValue(data), parsed.GetValue(minutes)) : ShowHelp(root, around));
+        root.SetAction(parsed => !around.IsTerminal ? ShowHelp(root, around)
+            : around.Variable("TERM") == "dumb" ? around.Refuse(new Theory.Fault("this terminal shows no screens (TERM=dumb): use clampwise drill, which goes line by line here"))
+            : OpenCommand.Run(around, parsed.GetValue(data), parsed.GetValue(minutes)));
         return root;
     }
 

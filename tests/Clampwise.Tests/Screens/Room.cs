@@ -76,6 +76,9 @@ internal sealed class Room : IDisposable
 
     public string Colours => _terminal.Colours;
 
+    /// <summary>The tone of every cell, by the theme that is worn.</summary>
+    public string Tones(Theme theme) => _terminal.Tones(theme);
+
     public Room Press(params Key[] keys)
     {
         _terminal.Press(keys);

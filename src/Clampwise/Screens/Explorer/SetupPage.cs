@@ -55,6 +55,11 @@ internal sealed class SetupPage : Page
             new FretboardPicture(setup, Fretting.AllRinging(setup.StringCount)) { Notes = [.. setup.GroundPitches.Select(pitch => pitch.ToString())] }, _desk.Glyphs, width));
         lines.Add(Line.Empty);
         lines.AddRange(SetupDescription.Of(setup).Lines.SelectMany(line => Line.Wrap(line, width)));
+        if (lines.Count > height)
+        {
+            lines.RemoveAll(line => line.Width == 0);
+        }
+
         return lines;
     }
 

@@ -49,7 +49,7 @@ internal sealed class DetunePage : Page
         };
         return
         [
-            Line.Of("One string is out of tune. Which one, and is it sharp or flat?", Tone.Strong),
+            .. Line.Wrap("One string is out of tune. Which one, and is it sharp or flat?", width, Tone.Strong),
             Line.Empty,
             .. FretboardDrawing.Draw(picture, _desk.Glyphs, width),
             Line.Empty,
