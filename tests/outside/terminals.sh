@@ -82,7 +82,15 @@ walk
 has "$true_colour" || fault "it sends no true colour"
 end
 
-start "sixteen colours" 80 24 TERM=xterm
+# The usual theme is legible on any ground, which none of the sixteen colours is: there it shows none.
+start "sixteen colours, usual theme" 80 24 TERM=xterm
+walk
+has "$any_colour" && fault "it sends colours"
+end
+
+mkdir "$scratch/data-$((runs + 1))"
+printf '[screen]\ntheme = "dark"\n' >"$scratch/data-$((runs + 1))/settings.toml"
+start "sixteen colours, dark theme" 80 24 TERM=xterm
 walk
 has "$true_colour" && fault "it sends true colour"
 has "$any_colour" || fault "it sends no colour"

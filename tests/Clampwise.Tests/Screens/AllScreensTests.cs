@@ -13,25 +13,14 @@ public class AllScreensTests
 
     public static TheoryData<string> Names => [.. Scenes.Names];
 
-    public static TheoryData<string, int, int> NamesAndSizes
-    {
-        get
-        {
-            var all = new TheoryData<string, int, int>();
-            foreach (string name in Scenes.Names)
-            {
-                foreach ((int columns, int rows) in s_sizes)
-                {
-                    all.Add(name, columns, rows);
-                }
-            }
+    public static TheoryData<string> FixedNames => [.. Scenes.Fixed];
 
-            return all;
-        }
-    }
+    public static TheoryData<string, int, int> NamesAndSizes => InAllSizes(Scenes.Names);
+
+    public static TheoryData<string, int, int> FixedNamesAndSizes => InAllSizes(Scenes.Fixed);
 
     [Theory]
-    [MemberData(nameof(NamesAndSizes))]
+    [MemberData(nameof(FixedNamesAndSizes))]
     public void A_screen_without_colour(string name, int columns, int rows)
     {
         using var room = new Room(columns, rows);
@@ -41,7 +30,7 @@ public class AllScreensTests
 
     // A letter for the tone of each cell: S strong, q quiet, k key, R right, W wrong, H held, F free, f finger, m muted, C cursor.
     [Theory]
-    [MemberData(nameof(Names))]
+    [MemberData(nameof(FixedNames))]
     public void The_tones_of_a_screen(string name)
     {
         using var room = new Room(theme: Theme.Own);
@@ -127,6 +116,17 @@ public class AllScreensTests
         Golden.Check("too-small", room.Screen);
         Assert.Contains("20x5 is too small", room.Resize(20, 5).Screen);
         Assert.NotEmpty(room.Resize(1, 1).Screen);
+    }
+
+    private static TheoryData<string, int, int> InAllSizes(IEnumerable<string> names)
+    {
+        var all = new TheoryData<string, int, int>();
+        foreach ((string name, (int columns, int rows)) in names.SelectMany(name => s_sizes.Select(size => (name, size))))
+        {
+            all.Add(name, columns, rows);
+        }
+
+        return all;
     }
 
     private static string[] WaysOut => ["Esc ", "q quit", "Enter back"];

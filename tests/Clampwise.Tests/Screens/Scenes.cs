@@ -62,6 +62,9 @@ internal static class Scenes
     /// <summary>The names.</summary>
     public static IEnumerable<string> Names => s_ways.Keys;
 
+    /// <summary>Those that show the same wherever the tests run: the help on the settings names their file.</summary>
+    public static IEnumerable<string> Fixed => Names.Where(name => name != "help-settings");
+
     /// <summary>The screens that ask in a direction of their own.</summary>
     public static IReadOnlyDictionary<string, Direction> Asking { get; } = new Dictionary<string, Direction>
     {
