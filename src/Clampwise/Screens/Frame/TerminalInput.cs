@@ -17,6 +17,7 @@ internal sealed partial class TerminalInput(Action arrived) : AnsiInput, IInput<
     private const int StandardInput = 0;
     private const short Readable = 1;
     private const int Forever = -1;
+    private static readonly TimeSpan s_libraryPace = TimeSpan.FromMilliseconds(20);
     private ConcurrentQueue<char>? _queue;
 
     /// <summary>
@@ -50,16 +51,15 @@ internal sealed partial class TerminalInput(Action arrived) : AnsiInput, IInput<
         Awaited[] both = [new(StandardInput, Readable), new((int)wakeReader.SafePipeHandle.DangerousGetHandle(), Readable)];
         while (!runCancellationToken.IsCancellationRequested)
         {
-            TakeAll();
             // A terminal that has hung up stays ready with nothing to read; the signal that comes with it ends the program.
-            if (Poll(both, (nuint)both.Length, Forever) > 0 && (both[0].Happened & ~Readable) != 0)
+            if (Poll(both, (nuint)both.Length, Forever) > 0 && !TakeAll())
             {
-                runCancellationToken.WaitHandle.WaitOne();
+                runCancellationToken.WaitHandle.WaitOne(s_libraryPace);
             }
         }
     }
 
-    private void TakeAll()
+    private bool TakeAll()
     {
         bool some = false;
         while (Peek())
@@ -75,6 +75,8 @@ internal sealed partial class TerminalInput(Action arrived) : AnsiInput, IInput<
         {
             arrived();
         }
+
+        return some;
     }
 
     // The library makes its parts itself, and lets nobody but its own tests pass in others.
