@@ -52,9 +52,9 @@ internal static class OpenCommand
                         shell.Open(new WelcomePage(shell, desk, settings));
                     }
 
-                    TerminalHost.Run(shell);
+                    int ending = TerminalHost.Run(shell, new FailureReport(store.Folder, around.Time));
                     desk.Close();
-                    return ExitCode.Good;
+                    return ending;
                 });
             }
             finally

@@ -34,7 +34,7 @@ internal sealed class Room : IDisposable
         }
 
         Settings = new SettingsKeeper(new SettingsFile(Path.Combine(_folder, "settings.toml")));
-        var around = new Surroundings(TextReader.Null, TextWriter.Null, TextWriter.Null, true, Time, name => name is "LANG" ? "C.UTF-8" : name is "TERM" ? "xterm-256color" : null, _ => { })
+        var around = new Surroundings(TextReader.Null, TextWriter.Null, TextWriter.Null, true, Time, name => name is "LANG" ? (_terminal.Glyphs == GlyphSet.Ascii ? "C" : "C.UTF-8") : name is "TERM" ? "xterm-256color" : null, _ => { })
         {
             OpenSound = (asked, _) =>
             {
@@ -79,6 +79,9 @@ internal sealed class Room : IDisposable
     public string Screen => _terminal.Screen;
 
     public string Colours => _terminal.Colours;
+
+    /// <summary>The tone of every cell, by the theme that is worn.</summary>
+    public string Tones(Theme theme) => _terminal.Tones(theme);
 
     public Room Press(params Key[] keys)
     {

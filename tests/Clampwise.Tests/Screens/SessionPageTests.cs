@@ -17,26 +17,6 @@ public class SessionPageTests
     [InlineData(60, 20)]
     [InlineData(80, 24)]
     [InlineData(120, 40)]
-    public void Screens_of_a_first_run(int columns, int rows)
-    {
-        using var room = new Room(columns, rows);
-        Golden.Check($"today-{columns}x{rows}", room.Screen);
-        room.Press(Key.Enter);
-        Golden.Check($"question-{columns}x{rows}", room.Screen);
-        room.After(4).Type("h");
-        Golden.Check($"hint-{columns}x{rows}", room.Screen);
-        room.Type("1");
-        Golden.Check($"verdict-{columns}x{rows}", room.Screen);
-        room.Type("p");
-        Golden.Check($"paused-{columns}x{rows}", room.Screen);
-        room.Type("e");
-        Golden.Check($"summary-{columns}x{rows}", room.Screen);
-    }
-
-    [Theory]
-    [InlineData(60, 20)]
-    [InlineData(80, 24)]
-    [InlineData(120, 40)]
     public void A_wrong_answer_and_the_right_one_on_one_fretboard(int columns, int rows)
     {
         using var room = new Room(columns, rows);
@@ -342,7 +322,6 @@ public class SessionPageTests
         Assert.IsType<SummaryPage>(room.Shell.Front);
         Assert.All(room.Log.Attempts, attempt => Assert.Contains(attempt.Item.Direction, Directions.Naming));
         room.Press(Key.Enter).Type("w");
-        Golden.Check("weak-80x24", room.Screen);
         Assert.Contains("weak shapes", room.Press(Key.Enter).Screen);
         Assert.IsType<SessionPage>(room.Shell.Front);
     }

@@ -9,21 +9,6 @@ namespace Clampwise.Tests.Screens;
 [Collection(nameof(TestTerminal))]
 public class SettingsPageTests
 {
-    [Theory]
-    [InlineData(60, 20)]
-    [InlineData(80, 24)]
-    [InlineData(120, 40)]
-    public void Screens_of_the_settings(int columns, int rows)
-    {
-        using var room = new Room(columns, rows);
-        room.Type("s");
-        Golden.Check($"settings-{columns}x{rows}", room.Screen);
-        room.Press(Key.End).Press(Key.CursorRight);
-        Golden.Check($"settings-end-{columns}x{rows}", room.Screen);
-        room.Press(Key.Home).Type("999").Press(Key.Enter);
-        Golden.Check($"settings-typing-{columns}x{rows}", room.Screen);
-    }
-
     [Fact]
     public void Screens_in_ascii_and_in_colour()
     {

@@ -2,6 +2,7 @@ using System.Runtime.CompilerServices;
 using Clampwise.Look;
 using Clampwise.Screens;
 using Terminal.Gui.App;
+using Terminal.Gui.Drawing;
 using Terminal.Gui.Input;
 using Terminal.Gui.Time;
 
@@ -46,6 +47,26 @@ internal sealed class TestTerminal : IDisposable
             _app.LayoutAndDraw();
             return _app.Driver!.ToAnsi();
         }
+    }
+
+    /// <summary>The tone of every cell of the screen, as a letter of <see cref="ToneLetters"/>; of two tones that look the same the first.</summary>
+    public string Tones(Theme theme)
+    {
+        _app.LayoutAndDraw();
+        Cell[,] cells = _app.Driver!.Contents!;
+        IEnumerable<string> rows = Enumerable.Range(0, cells.GetLength(0)).Select(row => string.Concat(
+            Enumerable.Range(0, cells.GetLength(1)).Select(column => LetterOf(cells[row, column], theme))).TrimEnd());
+        return string.Join('\n', rows).TrimEnd() + "\n";
+    }
+
+    // In the order of Tone; plain is blank.
+    private const string ToneLetters = " SqkRWHFfomC";
+
+    private static char LetterOf(Cell cell, Theme theme)
+    {
+        Tone? tone = Enum.GetValues<Tone>().Cast<Tone?>().FirstOrDefault(tone => theme[tone!.Value] == cell.Attribute);
+        bool isBlank = tone is Tone.Plain or Tone.Quiet or Tone.Strong or Tone.Key && string.IsNullOrWhiteSpace(cell.Grapheme);
+        return isBlank ? ' ' : tone is { } known ? ToneLetters[(int)known] : '!';
     }
 
     [ModuleInitializer]

@@ -9,18 +9,6 @@ namespace Clampwise.Tests.Screens;
 [Collection(nameof(TestTerminal))]
 public class WelcomePageTests
 {
-    [Theory]
-    [InlineData(60, 20)]
-    [InlineData(80, 24)]
-    [InlineData(120, 40)]
-    public void Screens_of_the_welcome(int columns, int rows)
-    {
-        using var room = new Room(columns, rows, welcomes: true);
-        Golden.Check($"welcome-pick-{columns}x{rows}", room.Screen);
-        Golden.Check($"welcome-hear-{columns}x{rows}", room.Press(Key.Enter).Screen);
-        Golden.Check($"welcome-cautions-{columns}x{rows}", room.Press(Key.Esc).Screen);
-    }
-
     [Fact]
     public void A_clamp_is_picked_and_heard_three_questions_answered_and_it_never_comes_again()
     {

@@ -59,7 +59,13 @@ internal sealed class SetupPage : Page
 
         Line[] words = [Line.Empty, .. SetupDescription.Of(setup).Lines.SelectMany(line => Line.Wrap(line, width))];
         var picture = new FretboardPicture(setup, Fretting.AllRinging(setup.StringCount)) { Notes = [.. setup.GroundPitches.Select(pitch => pitch.ToString())] };
-        return [.. lines, .. _desk.Draw(picture, width, height - lines.Count - WordRows), .. words];
+        lines.AddRange([.. _desk.Draw(picture, width, height - lines.Count - WordRows), .. words]);
+        if (lines.Count > height)
+        {
+            lines.RemoveAll(line => line.Width == 0);
+        }
+
+        return lines;
     }
 
     public override bool Press(Key key)

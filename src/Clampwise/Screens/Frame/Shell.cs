@@ -29,6 +29,8 @@ internal sealed class Shell : Runnable
         _glyphs = glyphs;
         _canvas = new Canvas(theme, Compose);
         BorderStyle = Terminal.Gui.Drawing.LineStyle.None;
+        // Of the terminal's window.
+        Title = "Clampwise";
         Add(_canvas);
     }
 
@@ -189,6 +191,9 @@ internal sealed class Shell : Runnable
     // Keys that must be seen however narrow the screen is: back, pause and help.
     private static bool IsWayOut((string Key, string Does) key) => key.Key is "Esc" or "?" or "F1";
 
+    // Every page has help, whether it says so or not; help itself has none, and any key but the cursor's leads back.
+    private (string Key, string Does) HelpKey => Front is HelpPage ? ("", "") : (Front.IsTyping ? "F1" : "?", "help");
+
     private static Line KeyWords((string Key, string Does) key) => Line.Of(key.Key, Tone.Key).And($" {key.Does}  ", Tone.Quiet);
 
     private Line TitleLine(int width)
@@ -200,7 +205,7 @@ internal sealed class Shell : Runnable
 
     private Line KeyLine(int width)
     {
-        Line[] ways = [.. Front.Keys.Where(IsWayOut).Select(KeyWords)];
+        Line[] ways = [.. Front.Keys.Append(HelpKey).Where(IsWayOut).DistinctBy(key => key.Does).Select(KeyWords)];
         Line line = Line.Of(" ");
         foreach (Line next in Front.Keys.Where(key => !IsWayOut(key)).Select(KeyWords))
         {

@@ -1,47 +1,79 @@
-using System.Diagnostics;
 using System.Runtime.InteropServices;
 using Terminal.Gui.App;
 using Terminal.Gui.Configuration;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.Drivers;
+using Terminal.Gui.Input;
 using Attribute = Terminal.Gui.Drawing.Attribute;
 
 namespace Clampwise.Screens;
 
-/// <summary>Runs the frame in the real terminal and leaves the terminal as it was found.</summary>
-internal static class TerminalHost
+/// <summary>Runs the frame in the real terminal and leaves the terminal as it was found, however the program ends.</summary>
+internal sealed class TerminalHost : IDisposable
 {
-    // Leaves the alternate screen; gives back cursor, colours, mouse, paste and key modes (xterm control sequences; kitty keyboard protocol).
-    private const string Restoring = "\e[<u\e[?1003l\e[?1006l\e[?1015l\e[?1000l\e[?2004l\e[?1004l\e[0m\e[?25h\e[?1049l";
-    private const string FocusReportsOn = "\e[?1004h";
-    private const string FocusReportsOff = "\e[?1004l";
     private const int SignalExit = 128;
     private static readonly TimeSpan s_patience = TimeSpan.FromSeconds(1);
 
-    /// <summary>Runs until the player leaves, or a signal asks to stop.</summary>
-    public static void Run(Shell shell)
+    // The numbers are those of POSIX.1-2017, kill.
+    private static readonly (PosixSignal Signal, int Number)[] s_stopping =
+        [(PosixSignal.SIGHUP, 1), (PosixSignal.SIGINT, 2), (PosixSignal.SIGQUIT, 3), (PosixSignal.SIGTERM, 15)];
+
+    private readonly LineDiscipline _found = LineDiscipline.Current();
+    private readonly Shell _shell;
+    private readonly FailureReport _report;
+    private readonly TerminalPace _pace = new();
+    private readonly ManualResetEventSlim _ended = new();
+    private readonly List<PosixSignalRegistration> _signals = [];
+    private readonly IApplication _app;
+    private int _exitCode = ExitCode.Good;
+
+    private TerminalHost(Shell shell, FailureReport report)
     {
-        using var ended = new ManualResetEventSlim();
+        _shell = shell;
+        _report = report;
         AppDomain.CurrentDomain.UnhandledException += OnUnhandled;
-        IApplication app = Application.Create();
-        app.Init();
+        // The size is asked of the system, at once and for nothing; by default the terminal is asked for it twice a second.
+        Driver.SizeDetection = SizeDetectionMode.Polling;
+        _app = TerminalInput.CreateApplication(_pace.Wake);
+        _app.Init();
+        _pace.Set(_app);
         UseOwnGround();
-        shell.UseColours(app.Driver);
-        using PosixSignalRegistration terminate = StopOn(PosixSignal.SIGTERM, 15, app, shell, ended);
-        using PosixSignalRegistration hangUp = StopOn(PosixSignal.SIGHUP, 1, app, shell, ended);
-        ReportFocus(app, shell);
+        shell.UseColours(_app.Driver);
+        _signals.AddRange(s_stopping.Select(stopping => PosixSignalRegistration.Create(stopping.Signal, context => Stop(context, stopping.Number))));
+        ReportFocus();
+        _app.Keyboard.KeyDown += OnKeyDown;
+        _app.Driver!.WriteRaw(TerminalModes.Begin);
+    }
+
+    /// <summary>Runs until the player leaves, a signal asks to stop, or the program fails.</summary>
+    /// <returns>The exit code of the process: that of a shell after a signal, 1 after a failure, else 0.</returns>
+    public static int Run(Shell shell, FailureReport report)
+    {
         try
         {
-            app.Run(shell);
+            using var host = new TerminalHost(shell, report);
+            host._app.Run(shell);
+            return host._exitCode;
         }
-        finally
+        catch (Exception failure)
         {
-            app.Driver?.WriteRaw(FocusReportsOff);
-            // Without a terminal the library does not come back from here either, so the signals are heard until it has.
-            app.Dispose();
-            ended.Set();
-            AppDomain.CurrentDomain.UnhandledException -= OnUnhandled;
+            Console.Error.WriteLine(report.Write(failure));
+            return ExitCode.Trouble;
         }
+    }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        _app.Keyboard.KeyDown -= OnKeyDown;
+        _app.Driver?.WriteRaw(TerminalModes.End);
+        _pace.Dispose();
+        // Without a terminal the library does not come back from here either, so the signals are heard until it has.
+        _app.Dispose();
+        TerminalModes.TakeBackKeypad();
+        _ended.Set();
+        _signals.ForEach(signal => signal.Dispose());
+        AppDomain.CurrentDomain.UnhandledException -= OnUnhandled;
     }
 
     /// <summary>The library's schemes paint a ground of their own; ours is the terminal's.</summary>
@@ -55,49 +87,47 @@ internal static class TerminalHost
 
     // The terminal tells when its window gains (CSI I) or loses (CSI O) the focus, if asked to (xterm control sequences, FocusIn and
     // FocusOut). The library has no event for it, but hands over sequences that somebody expects.
-    private static void ReportFocus(IApplication app, Shell shell)
+    private void ReportFocus()
     {
-        IAnsiResponseParser parser = app.Driver!.GetInputProcessor().GetParser();
-        parser.ExpectResponse("[I", null, _ => shell.Post(() => shell.Attend(true)), null, persistent: true);
-        parser.ExpectResponse("[O", null, _ => shell.Post(() => shell.Attend(false)), null, persistent: true);
-        app.Driver.WriteRaw(FocusReportsOn);
+        IAnsiResponseParser parser = _app.Driver!.GetInputProcessor().GetParser();
+        parser.ExpectResponse("[I", null, _ => _shell.Post(() => _shell.Attend(true)), null, persistent: true);
+        parser.ExpectResponse("[O", null, _ => _shell.Post(() => _shell.Attend(false)), null, persistent: true);
+    }
+
+    // Time in the shell is no thinking.
+    private void OnKeyDown(object? sender, Key key)
+    {
+        if (key == Key.Z.WithCtrl && !OperatingSystem.IsWindows())
+        {
+            key.Handled = true;
+            _shell.Attend(false);
+            TerminalModes.StepAside(_app, _found);
+            _shell.Attend(true);
+        }
     }
 
     // With the terminal gone the library's loop may never come round again: then the process ends all the same. What was answered is on
     // the disk already.
-    private static PosixSignalRegistration StopOn(PosixSignal signal, int number, IApplication app, Shell shell, ManualResetEventSlim ended) =>
-        PosixSignalRegistration.Create(signal, context =>
-        {
-            context.Cancel = true;
-            app.Invoke(shell.CloseAll);
-            if (!ended.Wait(s_patience))
-            {
-                RestoreTerminal();
-                Environment.Exit(SignalExit + number);
-            }
-        });
-
-    private static void OnUnhandled(object sender, UnhandledExceptionEventArgs e)
+    private void Stop(PosixSignalContext context, int number)
     {
-        RestoreTerminal();
-        Console.Error.WriteLine("clampwise: the program failed; everything answered so far is kept. What follows helps to mend it:");
+        context.Cancel = true;
+        _exitCode = SignalExit + number;
+        _app.Invoke(_shell.CloseAll);
+        if (!_ended.Wait(s_patience))
+        {
+            _found.Restore();
+            TerminalModes.TakeBackEverything();
+            Environment.Exit(_exitCode);
+        }
     }
 
-    private static void RestoreTerminal()
+    // On a thread that is not the screen's.
+    private void OnUnhandled(object sender, UnhandledExceptionEventArgs e)
     {
-        try
-        {
-            Console.Out.Write(Restoring);
-            Console.Out.Flush();
-            if (!OperatingSystem.IsWindows())
-            {
-                using var stty = Process.Start(new ProcessStartInfo("stty", "sane") { UseShellExecute = false, RedirectStandardError = true });
-                stty?.WaitForExit(s_patience);
-            }
-        }
-        catch (Exception gone) when (gone is IOException or System.ComponentModel.Win32Exception)
-        {
-            // There is no terminal left to restore.
-        }
+        _pace.Halt(s_patience);
+        _found.Restore();
+        TerminalModes.TakeBackEverything();
+        Console.Error.WriteLine(_report.Write((Exception)e.ExceptionObject));
+        Environment.Exit(ExitCode.Trouble);
     }
 }

@@ -43,7 +43,7 @@ internal sealed class SessionPage : Page, ISessionView
     public override IReadOnlyList<(string Key, string Does)> Keys => State switch
     {
         { IsPaused: true } => SessionText.PausedKeys,
-        { Phase: SessionPhase.Judged } => _verdict!.Keys,
+        { Phase: SessionPhase.Judged } => [.. _verdict!.Keys.Where(key => key.Key != "p"), ("Esc", "pause")],
         _ when _isSkipping => SessionText.SkipKeys,
         _ when IsTyping => [.. _pad!.Keys, .. SessionText.TypingKeys],
         _ => [.. _pad?.Keys ?? [], .. SessionText.AskingKeys(State.Open?.Question)],
@@ -53,7 +53,7 @@ internal sealed class SessionPage : Page, ISessionView
     {
         if (State.IsPaused || State.Open is not { } open)
         {
-            return SessionText.Paused(State, _desk.Now);
+            return SessionText.Paused(State, _desk.Now, width);
         }
 
         List<Line> lines = [.. SessionText.Head(open, width)];

@@ -63,10 +63,10 @@ internal static class SessionText
         yield return Line.Empty;
     }
 
-    public static IReadOnlyList<Line> Paused(SessionState state, Moment now) =>
+    public static IReadOnlyList<Line> Paused(SessionState state, Moment now, int width) =>
     [
         Line.Empty,
-        Line.Of($"The clock stands at {Clock(state.Clock.At(now))}. Everything answered so far is kept.", Tone.Strong),
+        .. Line.Wrap($"The clock stands at {Clock(state.Clock.At(now))}. Everything answered so far is kept.", width, Tone.Strong),
         Line.Empty,
         Line.Of("Let the hands hang for a moment."),
         Line.Empty,

@@ -47,9 +47,9 @@ internal sealed class ProgressPage : Page
             Line.Of("coming due", Tone.Quiet),
             .. _report.Due.Take(DaysShown).Select(DueLine),
             Line.Empty,
-            .. Groups("by direction", _report.ByDirection),
+            .. Groups("by direction", _report.ByDirection, width),
             Line.Empty,
-            .. Groups("by setup", _report.BySetup),
+            .. Groups("by setup", _report.BySetup, width),
             .. Confusions(),
         ];
         _top = Math.Clamp(_top, 0, Math.Max(0, lines.Length - height));
@@ -82,8 +82,9 @@ internal sealed class ProgressPage : Page
         return Line.Of($"{(ahead == 0 ? "today" : $"in {Fretboard.Spoken.Count(ahead, "day")}"),-13}  ").And(Bar((double)day.Count / most)).And($" {day.Count}");
     }
 
-    private IEnumerable<Line> Groups(string title, IEnumerable<GroupFigures> groups) => groups
-        .Select(group => Line.Of($"{group.Name,-42}").And(Bar(group.RecallTomorrow)).And($" {group.RecallTomorrow * 100:0} %  {group.Items} items"))
+    // Where there is no room for both, the figures stay and the bar goes.
+    private IEnumerable<Line> Groups(string title, IEnumerable<GroupFigures> groups, int width) => groups
+        .Select(group => Line.Of($"{group.Name,-42}").And(width < 42 + BarWidth + 16 ? Line.Empty : Bar(group.RecallTomorrow)).And($" {group.RecallTomorrow * 100:0} %  {group.Items} items"))
         .Prepend(Line.Of($"{title,-42}recall tomorrow", Tone.Quiet));
 
     private IEnumerable<Line> Confusions()

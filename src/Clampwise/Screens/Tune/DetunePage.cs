@@ -55,7 +55,7 @@ internal sealed class DetunePage : Page
         };
         return
         [
-            Line.Of("One string is out of tune. Which one, and is it sharp or flat?", Tone.Strong),
+            .. Line.Wrap("One string is out of tune. Which one, and is it sharp or flat?", width, Tone.Strong),
             Line.Empty,
             .. _desk.Draw(picture, width, height - WordRows),
             Line.Empty,

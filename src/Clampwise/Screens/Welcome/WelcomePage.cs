@@ -17,7 +17,7 @@ internal sealed class WelcomePage(Shell shell, Desk desk, SettingsKeeper setting
     [
         (OwnClamps.Of(3), "three strings"),
         (OwnClamps.Of(4), "four strings"),
-        (OwnClamps.Of(5), "five strings; a full capo pushed off string 6 does it"),
+        (OwnClamps.Of(5), "five strings, or a full capo off string 6"),
         (OwnClamps.Any, "I have several, or another: show me everything"),
     ];
 
@@ -46,7 +46,7 @@ internal sealed class WelcomePage(Shell shell, Desk desk, SettingsKeeper setting
     {
         Step.Pick => [("Enter", "this one"), ("Up Down", "choose"), ("r", "hear it"), ("Esc", "skip"), ("?", "help")],
         Step.Hear => [("Enter", "three questions"), ("r", "again"), ("Esc", "skip the rest"), ("?", "help")],
-        _ => [("Enter", "to the first screen"), ("?", "help")],
+        _ => [("Enter", "go on"), ("Esc", "first screen"), ("?", "help")],
     };
 
     public override IReadOnlyList<string> Help { get; } =
@@ -59,7 +59,7 @@ internal sealed class WelcomePage(Shell shell, Desk desk, SettingsKeeper setting
     {
         Step.Pick => Pick(width, height),
         Step.Hear => Hear(width, height),
-        _ => Caution(width),
+        _ => Caution(width, height),
     };
 
     public override bool Press(Key key) => _step switch
@@ -105,13 +105,22 @@ internal sealed class WelcomePage(Shell shell, Desk desk, SettingsKeeper setting
         return [.. lines, .. Board(width, height - lines.Count)];
     }
 
-    private static List<Line> Caution(int width) =>
-    [
-        Line.Of("Before you practise, once:", Tone.Strong),
-        Line.Empty,
-        .. Cautions.All.SelectMany(caution => Line.Wrap(caution, width).Append(Line.Empty)),
-        .. Line.Wrap("They stand in the help of every screen, under ? or F1.", width, Tone.Quiet),
-    ];
+    private static List<Line> Caution(int width, int height)
+    {
+        List<Line> lines =
+        [
+            Line.Of("Before you practise, once:", Tone.Strong),
+            Line.Empty,
+            .. Cautions.All.SelectMany(caution => Line.Wrap(caution, width).Append(Line.Empty)),
+            .. Line.Wrap("They stand in the help of every screen, under ? or F1.", width, Tone.Quiet),
+        ];
+        if (lines.Count > height)
+        {
+            lines.RemoveAll(line => line.Width == 0);
+        }
+
+        return lines;
+    }
 
     private IEnumerable<Line> Board(int width, int height) => height < BoardRows - 2
         ? []

@@ -1,0 +1,16 @@
+using Clampwise.Look;
+using Clampwise.Screens;
+using Clampwise.Screens.Harness;
+using Clampwise.Storage;
+
+// The frame of the program in the real terminal, around a page that fails when it is told to, so that a script can see what a failure
+// leaves behind.
+if (args is not ["--data", var folder])
+{
+    Console.Error.WriteLine("expected: --data FOLDER");
+    return 2;
+}
+
+var shell = new Shell(Theme.Plain, GlyphSet.Unicode);
+shell.Open(new FailingPage(shell));
+return TerminalHost.Run(shell, new FailureReport(new DataFolder(folder), TimeProvider.System));

@@ -1,0 +1,132 @@
+using Clampwise.Fretboard;
+using Clampwise.Practice;
+using Clampwise.Screens;
+using Clampwise.Screens.Session;
+using Terminal.Gui.Input;
+
+namespace Clampwise.Tests.Screens;
+
+/// <summary>Every screen of the program by name, and the keys that lead to it from the first one.</summary>
+internal static class Scenes
+{
+    private static readonly Dictionary<string, Action<Room>> s_ways = new()
+    {
+        ["welcome-pick"] = room => Welcome(room),
+        ["welcome-hear"] = room => Welcome(room).Press(Key.Enter),
+        ["welcome-cautions"] = room => Welcome(room).Press(Key.Esc),
+        ["today"] = _ => { },
+        ["today-resting"] = room => room.Press(Key.Enter).After(60).Press(Key.Esc, Key.Esc),
+        ["drills"] = room => room.Type("d"),
+        ["quiz"] = room => room.Type("n"),
+        ["question"] = room => room.Press(Key.Enter),
+        ["question-typed"] = room => room.Press(Key.Enter).Type("tDsu"),
+        ["question-sounding"] = room => Ask(room, Direction.SeeShapeSaySoundingName),
+        ["question-place"] = room => Ask(room, Direction.NamePlaceShape),
+        ["question-hear"] = room => Ask(room, Direction.HearSayName),
+        ["question-pick"] = room => Ask(room, Direction.HearPickShape),
+        ["question-compare"] = room => Ask(room, Direction.HearTwoCompare),
+        ["question-rig"] = room => Ask(room, Direction.ShapeNameSaySoundingName),
+        ["question-rig-back"] = room => Ask(room, Direction.SoundingNameSayShapeName),
+        ["question-change"] = room => Ask(room, Direction.ChangeInTime),
+        ["hint"] = room => room.Press(Key.Enter).After(4).Type("h"),
+        ["skip"] = room => room.Press(Key.Enter).After(4).Type("n"),
+        ["verdict"] = room => room.Press(Key.Enter).After(4).Type("h1"),
+        ["verdict-right"] = room => room.Press(Key.Enter).After(2).Type("t").Type(Expected()).Press(Key.Enter),
+        ["verdict-unknown"] = room => room.Press(Key.Enter).After(9).Type("k"),
+        ["verdict-place"] = room => Ask(room, Direction.NamePlaceShape).After(9).Press(Key.CursorRight, Key.Space, Key.Enter),
+        ["paused"] = room => room.Press(Key.Enter).After(4).Type("h1p"),
+        ["summary"] = room => room.Press(Key.Enter).After(4).Type("h1pe"),
+        ["weak-nothing"] = room => room.Type("w"),
+        ["weak"] = room => Practised(room).Type("w"),
+        ["explorer"] = room => Explore(room).Press(Key.CursorDown, Key.CursorDown, Key.CursorDown, Key.CursorRight, Key.Space).Type("x").Press(Key.Space),
+        ["find"] = room => Explore(room).Type("fdm").Press(Key.Enter),
+        ["setup"] = room => Explore(room).Type("c").Press(Key.CursorDown, Key.F3),
+        ["tune"] = room => Explore(room).Type("t"),
+        ["detune"] = room => Explore(room).Type("tw3"),
+        ["progress-nothing"] = room => room.Type("p"),
+        ["progress"] = room => Practised(room).Type("p"),
+        ["settings"] = room => room.Type("s"),
+        ["settings-end"] = room => room.Type("s").Press(Key.End).Press(Key.CursorRight),
+        ["settings-typing"] = room => room.Type("s").Press(Key.Home).Type("999").Press(Key.Enter),
+        ["help-welcome"] = room => Welcome(room).Press(Key.F1),
+        ["help-today"] = room => room.Press(Key.F1),
+        ["help-drills"] = room => room.Type("d").Press(Key.F1),
+        ["help-session"] = room => room.Press(Key.Enter, Key.F1),
+        ["help-summary"] = room => room.Press(Key.Enter).Type("kpe").Press(Key.F1),
+        ["help-weak"] = room => room.Type("w").Press(Key.F1),
+        ["help-explorer"] = room => Explore(room).Press(Key.F1),
+        ["help-find"] = room => Explore(room).Type("f").Press(Key.F1),
+        ["help-setup"] = room => Explore(room).Type("c").Press(Key.F1),
+        ["help-tune"] = room => Explore(room).Type("t").Press(Key.F1),
+        ["help-detune"] = room => Explore(room).Type("tw").Press(Key.F1),
+        ["help-progress"] = room => room.Type("p").Press(Key.F1),
+        ["help-settings"] = room => room.Type("s").Press(Key.F1),
+    };
+
+    /// <summary>The names.</summary>
+    public static IEnumerable<string> Names => s_ways.Keys;
+
+    /// <summary>Those that show the same wherever the tests run: the help on the settings names their file.</summary>
+    public static IEnumerable<string> Fixed => Names.Where(name => name != "help-settings");
+
+    /// <summary>The screens that ask in a direction of their own.</summary>
+    public static IReadOnlyDictionary<string, Direction> Asking { get; } = new Dictionary<string, Direction>
+    {
+        ["question"] = Direction.SeeShapeSayShapeName,
+        ["question-sounding"] = Direction.SeeShapeSaySoundingName,
+        ["question-place"] = Direction.NamePlaceShape,
+        ["question-hear"] = Direction.HearSayName,
+        ["question-pick"] = Direction.HearPickShape,
+        ["question-compare"] = Direction.HearTwoCompare,
+        ["question-rig"] = Direction.ShapeNameSaySoundingName,
+        ["question-rig-back"] = Direction.SoundingNameSayShapeName,
+        ["question-change"] = Direction.ChangeInTime,
+    };
+
+    /// <summary>Goes there.</summary>
+    public static void Show(string name, Room room) => s_ways[name](room);
+
+    private static Room Welcome(Room room)
+    {
+        room.Shell.Open(new WelcomePage(room.Shell, room.Desk, room.Settings));
+        return room;
+    }
+
+    private static Room Explore(Room room)
+    {
+        room.Shell.Open(new ExplorerPage(room.Shell, room.Desk, Setup.Parse("standard + 2-4@2").Value));
+        return room;
+    }
+
+    // One question of a direction, whatever a plan would ask.
+    private static Room Ask(Room room, Direction direction)
+    {
+        PracticeItem item = room.Desk.Repertoire.Items.First(item => item.Key.Direction == direction);
+        PlannedItem[] planned = [new PlannedItem(item, SessionPart.Due)];
+        room.Shell.Open(new SessionPage(room.Shell, room.Desk, room.Desk.Start(new SessionPlan(SessionKind.Daily, [.. planned], [], TimeSpan.FromMinutes(15)))));
+        return room;
+    }
+
+    // A quiz in which nothing is known.
+    private static Room Practised(Room room)
+    {
+        room.Type("n");
+        while (room.Shell.Front is SessionPage)
+        {
+            room.After(5).Press(room.Shell.Front.IsTyping ? Key.F7 : Key.K);
+            if (room.Shell.Front is SessionPage)
+            {
+                room.Press(Key.Enter);
+            }
+        }
+
+        return room.Press(Key.Enter);
+    }
+
+    // The answer to the first question, from the log of somebody who did not know it.
+    private static string Expected()
+    {
+        using var other = new Room();
+        return other.Press(Key.Enter).Type("k").Log.Attempts.Single().Expected;
+    }
+}
