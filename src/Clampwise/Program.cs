@@ -1,5 +1,6 @@
 using System.Text;
 using Clampwise.Commands;
+using Clampwise.Screens;
 
 namespace Clampwise;
 
@@ -8,6 +9,12 @@ internal static class Program
     public static int Main(string[] args)
     {
         Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
-        return CommandTree.Run(args, Surroundings.OfThisProcess());
+        int code = CommandTree.Run(args, Surroundings.OfThisProcess());
+        if (!Console.IsOutputRedirected && Environment.GetEnvironmentVariable("TERM") != "dumb")
+        {
+            TerminalModes.TakeBackKeypad();
+        }
+
+        return code;
     }
 }
