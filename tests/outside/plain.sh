@@ -105,8 +105,8 @@ left 2
 talk bad '' drill nothing --plain
 left 2
 talk bad ''
-left 1
-grep -q "use clampwise drill --plain" "$errors" || fault "the bare command does not say what to use instead"
+left 0
+grep -q "go line by line with --plain" "$errors" || fault "the bare command does not say what to use instead"
 
 for data in drill later one quiz1 walk1; do
   $program data check --data "$scratch/$data" >"$said" 2>&1 || fault "the data of $data does not check"

@@ -55,7 +55,7 @@ walk() {
   expect "The daily drill" && keys Enter
   expect "0 answered" && keys k
   expect "Grade:" && keys F1
-  expect "Hands, ears, strings" && keys Escape
+  expect "help: the daily drill" && keys Escape
   expect "Grade:"
 }
 
