@@ -91,8 +91,9 @@ internal static partial class CommandTree
     // Nothing is wrong: a script that runs the bare command is told what there is.
     private static int ShowHelp(RootCommand root, Surroundings around)
     {
+        int code = root.Parse("--help").Invoke(new InvocationConfiguration { Output = around.Out, Error = around.Error });
         around.Error.WriteLine("The screens need a terminal to draw on; drill, quiz, weak and explore go line by line with --plain.");
-        return root.Parse("--help").Invoke(new InvocationConfiguration { Output = around.Out, Error = around.Error });
+        return code;
     }
 
     private static string HelpOf(ParseResult parsed) =>
