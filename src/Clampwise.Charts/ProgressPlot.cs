@@ -66,7 +66,9 @@ public static class ProgressPlot
         WeekFigures[] foreseen = [.. weeks.Where(week => week.Foreseen is not null)];
         ScottPlot.Plottables.Scatter model = AddLine(plot, report, foreseen, week => week.Foreseen!.Value);
         model.LegendText = "as foreseen";
-        model.LinePattern = LinePattern.Dashed;
+        // No dashes: the drawing library's SVG canvas has none, and says so on the terminal.
+        model.LineWidth = 1;
+        model.MarkerShape = MarkerShape.OpenCircle;
         plot.ShowLegend();
         plot.YLabel("per cent");
         plot.Axes.SetLimitsY(0, 100);

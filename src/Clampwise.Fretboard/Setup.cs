@@ -87,6 +87,9 @@ public sealed class Setup : IEquatable<Setup>
     /// <summary>The open strings of the setup, lowest first: what rings with no finger down.</summary>
     public ImmutableArray<Pitch> GroundPitches => [.. Strings.Select(GroundPitch)];
 
+    /// <summary>The open strings in words, lowest first, spelled as the chord that they make.</summary>
+    public ImmutableArray<string> GroundNames => Voicing.OpenStrings(this).PitchNames;
+
     /// <summary>True if a clamp holds the string.</summary>
     public bool IsHeld(StringNumber number) => Ground(number) > Fret.Nut;
 

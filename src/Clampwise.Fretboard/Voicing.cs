@@ -31,6 +31,11 @@ public sealed class Voicing : IEquatable<Voicing>
     /// <summary>The sounding pitches, lowest string first; a clamp can make a lower string sound above a higher one.</summary>
     public ImmutableArray<Pitch> Pitches { get; }
 
+    /// <summary>The sounding pitches in words, lowest string first, spelled as in the first reading: <c>D#4</c> in an E chord.</summary>
+    public ImmutableArray<string> PitchNames => Sounding.Readings is [var first, ..]
+        ? [.. first.Tones.Select(tone => $"{tone.Spelled}")]
+        : [.. Pitches.Select(pitch => $"{pitch}")];
+
     /// <summary>How it reads at concert pitch.</summary>
     public Sonority Sounding => _sounding.Value;
 

@@ -9,7 +9,7 @@ internal static class SoundWords
     public const string SlownessOutOfRange = "A performance can be slowed down 1 to 8 times.";
 
     public const string DeviceNotYetReady = "the sound device has not answered yet";
-    public const string SoundIsOff = "sound is switched off in the settings: ear questions are left out";
+    public const string SoundIsOff = "sound is switched off in the settings";
 
     public static Fault NoAlsa { get; } = new("the sound library libasound.so.2 is missing: install ALSA (the package libasound2)");
 

@@ -59,7 +59,7 @@ public sealed class ClampMove
             string held = $"{Spoken.Strings(From.HeldStrings)} held, {Spoken.Semitones(Frets)}";
             yield return $"{held}; {Spoken.Strings(From.FreeStrings)} free, unchanged";
             yield return "a shape keeps its name only if no free string rings in it";
-            yield return $"open strings {string.Join(' ', To.GroundPitches)}: {SetupDescription.Of(To).Resemblance}";
+            yield return $"open strings {string.Join(' ', To.GroundNames)}: {SetupDescription.Of(To).Resemblance}";
         }
     }
 

@@ -40,7 +40,7 @@ public sealed class SetupDescription
     {
         get
         {
-            yield return $"open strings {string.Join(' ', Setup.GroundPitches)}: {Spelling}";
+            yield return $"open strings {string.Join(' ', Setup.GroundNames)}: {Spelling}";
             yield return Resemblance;
             yield return $"{Spoken.Strings(Setup.HeldStrings)} held, {Spoken.Strings(Setup.FreeStrings)} free";
             foreach (Clamp clamp in Setup.IdleClamps)
@@ -51,7 +51,7 @@ public sealed class SetupDescription
             if (Turned is { } turned)
             {
                 SetupDescription other = Of(turned);
-                string pitches = string.Join(' ', turned.GroundPitches);
+                string pitches = string.Join(' ', turned.GroundNames);
                 yield return $"turned round: {turned}, open strings {pitches}: {other.OpenStrings.SoundingName}, {other.Resemblance}";
             }
         }

@@ -45,7 +45,7 @@ internal static class SetupCommand
         foreach (StringNumber number in setup.Strings.Reverse())
         {
             string ground = setup.IsHeld(number) ? $"held at {setup.Ground(number)}" : "free";
-            around.Out.WriteLine($"string {number}  {setup.Tuning[number],-4} {ground,-11}  rings {setup.GroundPitch(number)}");
+            around.Out.WriteLine($"string {number}  {setup.Tuning[number],-4} {ground,-11}  rings {setup.GroundNames[number.IndexAmong(setup.StringCount)]}");
         }
 
         return PrintLines(around, description.Lines);

@@ -22,7 +22,7 @@ internal sealed record SetupRow(
         return new SetupRow(
             setup.ToString(),
             setup.HomeFret.Number,
-            [.. setup.GroundPitches.Select(pitch => pitch.ToString())],
+            [.. setup.GroundNames],
             [.. setup.GroundPitches.Select(pitch => pitch.Midi)],
             description.OpenStrings.SoundingName,
             description.OpenStrings.ShapeName,
@@ -45,7 +45,7 @@ internal sealed record GroundRow(int String, string Tuning, int Ground, bool Hel
         setup.Tuning[number].ToString(),
         setup.Ground(number).Number,
         setup.IsHeld(number),
-        setup.GroundPitch(number).ToString(),
+        setup.GroundNames[number.IndexAmong(setup.StringCount)],
         setup.GroundPitch(number).Midi);
 }
 

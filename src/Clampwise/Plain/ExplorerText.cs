@@ -45,7 +45,7 @@ internal static class ExplorerText
     {
         var description = SetupDescription.Of(setup);
         yield return SetupWords.Held(setup);
-        yield return $"Open strings, lowest first: {string.Join(' ', setup.GroundPitches)}, which is {description.Spelling}; {description.Resemblance}.";
+        yield return $"Open strings, lowest first: {string.Join(' ', setup.GroundNames)}, which is {description.Spelling}; {description.Resemblance}.";
     }
 
     /// <summary>What differs between what is held and another voicing.</summary>

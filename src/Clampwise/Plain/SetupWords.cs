@@ -16,7 +16,7 @@ internal static class SetupWords
         : $"Setup {setup}: {string.Join(", ", setup.Clamps.Select(clamp => ClampWords(setup, clamp)))}; {Free(setup)}.";
 
     /// <summary>What every string rings with no finger on it, lowest first.</summary>
-    public static string Open(Setup setup) => $"Open strings, lowest first: {string.Join(' ', setup.GroundPitches)}.";
+    public static string Open(Setup setup) => $"Open strings, lowest first: {string.Join(' ', setup.GroundNames)}.";
 
     /// <summary>Strings as they are said: <c>string 3</c>, <c>strings 3 to 5</c>, <c>strings 1, 2 and 6</c>, <c>no string</c>.</summary>
     public static string Said(StringSet strings)

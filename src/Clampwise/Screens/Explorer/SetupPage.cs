@@ -58,7 +58,7 @@ internal sealed class SetupPage : Page
         }
 
         Line[] words = [Line.Empty, .. SetupDescription.Of(setup).Lines.SelectMany(line => Line.Wrap(line, width))];
-        var picture = new FretboardPicture(setup, Fretting.AllRinging(setup.StringCount)) { Notes = [.. setup.GroundPitches.Select(pitch => pitch.ToString())] };
+        var picture = new FretboardPicture(setup, Fretting.AllRinging(setup.StringCount)) { Notes = setup.GroundNames };
         lines.AddRange([.. _desk.Draw(picture, width, height - lines.Count - WordRows), .. words]);
         if (lines.Count > height)
         {

@@ -38,7 +38,7 @@ internal sealed class TodayPage(Shell shell, Desk desk, SettingsKeeper settings,
         [
             Line.Empty,
             StartLine(plan),
-            Line.Of("   n    ", Tone.Key).And("Name that voicing", Tone.Strong).And($"  {QuizPlanner.UsualCount} to see or hear, and name", Tone.Quiet),
+            Line.Of("   n    ", Tone.Key).And("Name that voicing", Tone.Strong).And($"  {QuizPlanner.UsualCount} {(desk.Sound.IsAudible ? "to see or hear, and name" : "to see and name")}", Tone.Quiet),
             Line.Of("   w    ", Tone.Key).And("Weak shapes", Tone.Strong).And(weak == 0 ? "        none just now" : $"        {weak} want another look", Tone.Quiet),
             Line.Of("   d    ", Tone.Key).And("Drills", Tone.Strong).And($"             {desk.Repertoire.Drills.Length} of {desk.Drills.Length} open", Tone.Quiet),
             Line.Of("   e    ", Tone.Key).And("Explore", Tone.Strong).And("            see, hear and find voicings", Tone.Quiet),
@@ -143,6 +143,6 @@ internal sealed class TodayPage(Shell shell, Desk desk, SettingsKeeper settings,
         }
 
         int fresh = plan.All.Count(planned => planned.Item is var item && !desk.Remembered.Items.ContainsKey(item.Key));
-        return enter.And("The daily drill", Tone.Strong).And($"    {desk.Settings.SessionLength.TotalMinutes:0} minutes: {plan.DueInAll} due, {fresh} new", Tone.Quiet);
+        return enter.And("The daily drill", Tone.Strong).And($"    {desk.Settings.SessionLength.TotalMinutes:0} minutes: {plan.DueInAll} waiting, {fresh} unmet", Tone.Quiet);
     }
 }

@@ -201,5 +201,5 @@ internal sealed class WelcomePage(Shell shell, Desk desk, SettingsKeeper setting
 
     private static Voicing Open(Setup setup) => Voicing.Create(setup, Fretting.AllRinging(setup.StringCount)).Value;
 
-    private static string Pitches(Setup setup) => string.Join(" ", setup.GroundPitches.Select(pitch => $"{pitch,-3}"));
+    private static string Pitches(Setup setup) => string.Join(" ", setup.GroundNames.Select(name => $"{name,-3}"));
 }
