@@ -5,6 +5,9 @@ namespace Clampwise.Fretboard;
 /// <summary>All there is to say of one voicing, without a drawing: its names, its strings, its fingers and what makes it hard.</summary>
 public sealed class Explanation
 {
+    // In points: what weighs less is no reason that a player would feel.
+    private const double WorthSaying = 0.35;
+
     private readonly Result<Fingering> _fingering;
 
     private Explanation(Voicing voicing, Result<Fingering> fingering) => (Voicing, _fingering) = (voicing, fingering);
@@ -50,7 +53,7 @@ public sealed class Explanation
         }
 
         yield return $"fingers: {fingering}";
-        string why = string.Join(", ", fingering.Prices.Select(price => price.Words));
+        string why = string.Join(", ", fingering.Prices.Where((price, i) => i == 0 || price.Points >= WorthSaying).Select(price => price.Words));
         yield return $"reach {fingering.ReachMillimetres:0} mm, difficulty {fingering.Difficulty:0.0}: {why}";
     }
 }

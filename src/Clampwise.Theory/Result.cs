@@ -7,11 +7,23 @@ namespace Clampwise.Theory;
 /// <param name="Column">The column of the text where the fault lies, counted from 1, if a text was read.</param>
 public sealed record Fault(string Message, int? Column = null)
 {
+    private const int LongestMessage = 400;
+
+    /// <summary>One sentence without a full stop. Of a foreign text that it quotes, control characters show as a dot, and a very long one is cut.</summary>
+    public string Message { get; init; } = Printable(Message);
+
     /// <summary>The same fault seen in a longer text, in which the text that was read starts after <paramref name="columns"/> characters.</summary>
     public Fault ShiftedBy(int columns) => Column is { } column ? this with { Column = column + columns } : this;
 
     /// <inheritdoc/>
     public override string ToString() => Column is { } column ? $"column {column}: {Message}" : Message;
+
+    // What was typed must not steer the terminal that it is answered on.
+    private static string Printable(string text)
+    {
+        string shown = text.Any(char.IsControl) ? string.Concat(text.Select(sign => char.IsControl(sign) ? '.' : sign)) : text;
+        return shown.Length <= LongestMessage ? shown : $"{shown[..(LongestMessage / 2)]} ... {shown[^(LongestMessage / 2)..]}";
+    }
 }
 
 /// <summary>Either a value or the fault that stood in its way. Bad input is an ordinary outcome, so it is not an exception.</summary>

@@ -42,16 +42,16 @@ public class FinderTests
         var query = new VoicingQuery { SoundingName = ChordSymbol.Parse("E5").Value, MinStrings = 6, Limit = 1 };
         FoundVoicing found = s_clamped.Find(query).Value.Voicings[0];
         Assert.Equal("000400", found.Voicing.Fretting.ToString());
-        Assert.Equal("one finger, five strings ring, four pairs of them in unison or octaves, root in the bass", found.Summary);
+        Assert.Equal("one finger, five strings ring, four pairs of them in unison or octaves, hand at fret 4, root in the bass", found.Summary);
         Assert.Equal(
         [
             new Price("one finger", 1.0),
             new Price("five strings ring", -2.5),
             new Price("four pairs of them in unison or octaves", -1.0),
-            new Price("hand at fret 4", 0.4),
+            new Price("hand at fret 4", 1.0),
             new Price("root in the bass", -0.8),
         ], found.Reasons.Select(reason => reason with { Points = Math.Round(reason.Points, 9) }));
-        Assert.Equal(-2.9, found.Score, 9);
+        Assert.Equal(-2.3, found.Score, 9);
     }
 
     [Fact]

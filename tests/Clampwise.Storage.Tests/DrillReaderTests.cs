@@ -131,4 +131,13 @@ public class DrillReaderTests
         Assert.Equal(expected.Drill.Voicings.AsEnumerable(), found.Drill.Voicings);
         Assert.Equal(expected.Drill.Directions.AsEnumerable(), found.Drill.Directions);
     }
+
+    // The parser throws on these instead of reporting them.
+    [Fact]
+    public void Arrays_nested_too_deep_are_a_fault_with_its_line()
+    {
+        DrillReading read = DrillReader.Read($"title = \"x\"\na = {new string('[', 100)}", "deep.toml", DrillOrigin.Own);
+        Assert.Null(read.Sheet);
+        Assert.StartsWith("deep.toml, line ", Assert.Single(read.Faults).ToString());
+    }
 }

@@ -16,10 +16,10 @@ internal static class RankingWeights
     public const double RingingPair = -0.25;
 
     /// <summary>Each string that is muted, wherever it lies; a muted inner one is harder besides.</summary>
-    public const double Muted = 1.0;
+    public const double Muted = 1.6;
 
     /// <summary>Each fret from the home clamp up to the lowest finger.</summary>
-    public const double HandFret = 0.2;
+    public const double HandFret = 0.5;
 
     /// <summary>The root as the lowest note.</summary>
     public const double RootInBass = -0.8;
@@ -31,13 +31,13 @@ internal static class RankingWeights
     public const double FittingOnly = 2.0;
 
     /// <summary>Each tone of the name asked for that does not sound.</summary>
-    public const double MissingTone = 0.8;
+    public const double MissingTone = 1.5;
 
     /// <summary>The perfect fifth, which no one misses much.</summary>
     public const double MissingFifth = 0.3;
 
     /// <summary>Two notes stand for a chord of three or more.</summary>
-    public const double BareInterval = 2.0;
+    public const double BareInterval = 6.0;
 
     private const int NotesOfChord = 3;
 

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Clampwise.Fretboard;
 using Clampwise.Practice;
 using Clampwise.Theory;
-using Tomlyn.Parsing;
 using Tomlyn.Syntax;
 
 namespace Clampwise.Storage;
@@ -20,7 +19,7 @@ public static class DrillReader
     public static DrillReading Read(string text, string file, DrillOrigin origin)
     {
         var faults = new List<FileFault>();
-        DocumentSyntax document = SyntaxParser.Parse(text, file);
+        DocumentSyntax document = TomlDocument.Parse(text, file);
         foreach (DiagnosticMessage message in document.Diagnostics)
         {
             faults.Add(new FileFault(file, message.Span.Start.Line + 1, message.Span.Start.Column + 1, message.Message));

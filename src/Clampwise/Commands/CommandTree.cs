@@ -22,10 +22,11 @@ internal static partial class CommandTree
         {
             return parsed.Invoke(new InvocationConfiguration { Output = around.Out, Error = around.Error, EnableDefaultExceptionHandler = false });
         }
-        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
+        // A message is of more use to a player than a stack trace, whatever went wrong.
+        catch (Exception trouble)
         {
-            around.Error.WriteLine($"clampwise: {trouble.Message.ReplaceLineEndings(" ")}");
-            return ExitCode.Trouble;
+            string kind = trouble is IOException or UnauthorizedAccessException ? "" : $"a fault of the program, {trouble.GetType().Name}: ";
+            return around.Fail(new Theory.Fault($"{kind}{trouble.Message.ReplaceLineEndings(" ")}"));
         }
     }
 

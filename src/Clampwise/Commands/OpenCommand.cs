@@ -53,8 +53,7 @@ internal static class OpenCommand
                     }
 
                     int ending = TerminalHost.Run(shell, new FailureReport(store.Folder, around.Time));
-                    desk.Close();
-                    return ending;
+                    return desk.Close() is { } unkept ? around.Fail(unkept) : ending;
                 });
             }
             finally

@@ -72,8 +72,7 @@ internal static class PractiseCommands
         desk.Rest(null);
         PlainMode.SayNotices(around, desk);
         bool isKept = new PlainSession(desk, session, around.In, around.Out).Run();
-        desk.Close();
-        return isKept ? ExitCode.Good : ExitCode.Trouble;
+        return desk.Close() is { } unkept ? around.Fail(unkept) : isKept ? ExitCode.Good : ExitCode.Trouble;
     }
 
     private static int NothingToAsk(Surroundings around)

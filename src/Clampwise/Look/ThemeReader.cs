@@ -2,7 +2,6 @@ using Clampwise.Settings;
 using Clampwise.Storage;
 using Clampwise.Theory;
 using Terminal.Gui.Drawing;
-using Tomlyn.Parsing;
 using Tomlyn.Syntax;
 
 namespace Clampwise.Look;
@@ -21,7 +20,7 @@ internal static class ThemeReader
     /// <summary>The themes of a text, or the first thing wrong with it.</summary>
     public static Result<ThemeBook> Read(string text, string file)
     {
-        DocumentSyntax document = SyntaxParser.Parse(text, file);
+        DocumentSyntax document = TomlDocument.Parse(text, file);
         if (document.Diagnostics.FirstOrDefault() is { } message)
         {
             return FaultAt(file, message.Span.Start, message.Message);

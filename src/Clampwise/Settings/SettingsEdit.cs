@@ -1,5 +1,5 @@
+using Clampwise.Storage;
 using Clampwise.Theory;
-using Tomlyn.Parsing;
 using Tomlyn.Syntax;
 
 namespace Clampwise.Settings;
@@ -12,7 +12,7 @@ internal static class SettingsEdit
     /// <summary>The text with the value, or why it could not be put there.</summary>
     public static Result<string> Put(string text, Setting setting, string written)
     {
-        DocumentSyntax document = SyntaxParser.Parse(text, Here);
+        DocumentSyntax document = TomlDocument.Parse(text, Here);
         if (document.Diagnostics.FirstOrDefault() is { } message)
         {
             return SettingsWords.CannotEdit(new Fault($"line {message.Span.Start.Line + 1}: {message.Message}"));
@@ -52,7 +52,7 @@ internal static class SettingsEdit
 
     private static bool ReadsBack(string text, Setting setting, string written)
     {
-        DocumentSyntax document = SyntaxParser.Parse(text, Here);
+        DocumentSyntax document = TomlDocument.Parse(text, Here);
         return document.Diagnostics.Count == 0
             && TomlEntries.Of(document).FirstOrDefault(entry => entry.Path == setting.Key) is { Value: { } value }
             && setting.Read(PlayerSettings.Usual, value).TryGet(out PlayerSettings? read, out _)

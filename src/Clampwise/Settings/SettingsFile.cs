@@ -13,8 +13,8 @@ internal sealed record SettingsFile(string Path)
     /// <summary>The file of a data folder.</summary>
     public static SettingsFile In(DataFolder folder) => new(System.IO.Path.Combine(folder.Root, Name));
 
-    /// <summary>True if there is one.</summary>
-    public bool Exists => File.Exists(Path);
+    /// <summary>True if there is one, even one that can't be read, such as a folder of its name.</summary>
+    public bool Exists => System.IO.Path.Exists(Path);
 
     /// <summary>What it says; the usual settings without one.</summary>
     public SettingsReading Load()

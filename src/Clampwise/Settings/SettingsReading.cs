@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Clampwise.Storage;
 using Clampwise.Theory;
-using Tomlyn.Parsing;
 using Tomlyn.Syntax;
 
 namespace Clampwise.Settings;
@@ -19,7 +18,7 @@ internal sealed record SettingsReading(PlayerSettings Settings, ImmutableArray<F
     /// <param name="file">The file's name, for faults.</param>
     public static SettingsReading Of(string text, string file)
     {
-        DocumentSyntax document = SyntaxParser.Parse(text, file);
+        DocumentSyntax document = TomlDocument.Parse(text, file);
         var faults = document.Diagnostics.Select(message => FaultAt(file, message.Span.Start, message.Message)).ToList();
         faults.AddRange(document.Tables.Select(table => TableFault(table) is { } words ? FaultAt(file, table.Span.Start, words) : null).OfType<FileFault>());
         PlayerSettings settings = PlayerSettings.Usual;

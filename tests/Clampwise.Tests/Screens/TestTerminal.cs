@@ -70,7 +70,13 @@ internal sealed class TestTerminal : IDisposable
     }
 
     [ModuleInitializer]
-    internal static void KeepOffTheRealTerminal() => Environment.SetEnvironmentVariable("DisableRealDriverIO", "1");
+    internal static void KeepOffTheRealTerminal()
+    {
+        Environment.SetEnvironmentVariable("DisableRealDriverIO", "1");
+        // The library looks at these itself, whatever the terminal of whoever runs the tests.
+        Environment.SetEnvironmentVariable("NO_COLOR", null);
+        Environment.SetEnvironmentVariable("TERM", "xterm-256color");
+    }
 
     public TestTerminal Press(params Key[] keys)
     {

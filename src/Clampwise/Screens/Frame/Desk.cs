@@ -5,6 +5,7 @@ using Clampwise.Settings;
 using Clampwise.Sound.Performing;
 using Clampwise.Sound.Players;
 using Clampwise.Storage;
+using Clampwise.Theory;
 
 namespace Clampwise.Screens;
 
@@ -137,21 +138,21 @@ internal sealed class Desk
     /// Keeps the session that was put down for the next start. One with no time or no question left is ended instead, so that its
     /// length stands in the log.
     /// </summary>
-    public void Close()
+    /// <returns>Why it could not be kept; null if all went well.</returns>
+    public Fault? Close()
     {
         if (Folder is not { } folder)
         {
-            return;
+            return null;
         }
 
         if (Resting is { } session && HasMore(session))
         {
-            SessionFile.Save(folder, SessionSnapshot.Of(session, Now, Settings.Calendar));
-            return;
+            return SessionFile.Save(folder, SessionSnapshot.Of(session, Now, Settings.Calendar));
         }
 
         SessionFile.Forget(folder);
-        EndResting();
+        return EndResting();
     }
 
     /// <summary>Brings back the session that was kept, if it is of today and has something left: else a new plan serves better.</summary>
@@ -166,17 +167,19 @@ internal sealed class Desk
 
     private FretboardPicture Signed(FretboardPicture picture, DotSign? sign) => DotSigns.On(picture, sign ?? Settings.Dots, Settings.Questions.Hand);
 
-    private void EndResting()
+    private Fault? EndResting()
     {
+        Fault? fault = null;
         if (Resting is { } over)
         {
             foreach (SessionEffect.Store store in Practice.Session.Step(over, new SessionEvent.CutShort(Stamp()), World).Effects.OfType<SessionEffect.Store>())
             {
-                Log.Append(store.Entry);
+                fault = Log.Append(store.Entry) ?? fault;
             }
         }
 
         Resting = null;
+        return fault;
     }
 
     private bool HasMore(SessionState session) =>

@@ -5,6 +5,7 @@ using Clampwise.Practice;
 using Clampwise.Screens.Session;
 using Clampwise.Settings;
 using Clampwise.Sound.Performing;
+using Clampwise.Theory;
 using Terminal.Gui.Input;
 
 namespace Clampwise.Screens;
@@ -25,6 +26,7 @@ internal sealed class WelcomePage(Shell shell, Desk desk, SettingsKeeper setting
     private int _at;
     private Step _step;
     private bool _hasAsked;
+    private Fault? _unkept;
 
     private enum Step
     {
@@ -98,20 +100,21 @@ internal sealed class WelcomePage(Shell shell, Desk desk, SettingsKeeper setting
             Line.Of("with it     ", Tone.Quiet).And(Pitches(setup), Tone.Held),
             .. Line.Wrap(SetupDescription.Of(setup).Lines.First(), width, Tone.Quiet),
             Line.Empty,
-            .. Line.Wrap("Every voicing has two names. The shape name is what your hand knows, counted from the clamp; the sounding name is what the room hears, at concert pitch.", width),
+            .. Line.Wrap("Every voicing has two names. The shape name counts from the clamp, as if it were the nut across all strings; the sounding name is what the room hears, at concert pitch.", width),
             .. desk.Sound.IsAudible ? [] : Line.Wrap($"{desk.Sound.Notice}; no questions for the ear meanwhile", width, Tone.Wrong),
             Line.Empty,
         ];
         return [.. lines, .. Board(width, height - lines.Count)];
     }
 
-    private static List<Line> Caution(int width, int height)
+    private List<Line> Caution(int width, int height)
     {
         List<Line> lines =
         [
             Line.Of("Before you practise, once:", Tone.Strong),
             Line.Empty,
             .. Cautions.All.SelectMany(caution => Line.Wrap(caution, width).Append(Line.Empty)),
+            .. _unkept is { } unkept ? Line.Wrap($"Not kept: {unkept.Message}", width, Tone.Wrong) : [],
             .. Line.Wrap("They stand in the help of every screen, under ? or F1.", width, Tone.Quiet),
         ];
         if (lines.Count > height)
@@ -166,8 +169,14 @@ internal sealed class WelcomePage(Shell shell, Desk desk, SettingsKeeper setting
     {
         if (key == Key.Enter || key == Key.Space || key == Key.Esc)
         {
+            Fault? said = _unkept;
             Set("screen.welcome", settings.Now with { ShowsWelcome = false });
-            shell.Close();
+            // What could not be kept is said before the welcome goes.
+            if (said == _unkept)
+            {
+                shell.Close();
+            }
+
             return true;
         }
 
@@ -185,7 +194,7 @@ internal sealed class WelcomePage(Shell shell, Desk desk, SettingsKeeper setting
         return key.AsRune.Value is 'r' or 'R' && Play();
     }
 
-    private void Set(string key, PlayerSettings changed) => settings.Change(SettingList.Find(key)!, changed);
+    private void Set(string key, PlayerSettings changed) => _unkept = settings.Change(SettingList.Find(key)!, changed) ?? _unkept;
 
     private bool Play()
     {
