@@ -60,8 +60,9 @@ internal sealed class FindPage : Page
 
         Voicing here = _found[_at].Voicing;
         lines.AddRange(_desk.DrawTelling(new FretboardPicture(_finder.Setup, here.Fretting) { Notes = VoicingNotes.Of(here) }, width, height - lines.Count - ListRows));
-        Line[] whole = [Line.Empty, .. Line.Wrap(_found[_at].Summary, width)];
-        int room = Math.Max(1, height - lines.Count - 1 - _found.Max(found => Line.Wrap(found.Summary, width).Count()));
+        int gap = height - lines.Count >= ListRows ? 1 : 0;
+        Line[] whole = [.. Enumerable.Repeat(Line.Empty, gap), .. Line.Wrap(_found[_at].Summary, width)];
+        int room = Math.Max(1, height - lines.Count - gap - _found.Max(found => Line.Wrap(found.Summary, width).Count()));
         int top = Math.Clamp(_at - (room / 2), 0, Math.Max(0, _found.Length - room));
         lines.AddRange(_found.Skip(top).Take(room).Select((found, i) => FoundLine(found, top + i == _at, width)));
         return [.. lines, .. whole];

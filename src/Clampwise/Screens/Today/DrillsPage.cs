@@ -77,9 +77,9 @@ internal sealed class DrillsPage(Shell shell, Desk desk) : Page
     private static Line More(int above, int beneath) => (above, beneath) switch
     {
         (0, 0) => Line.Empty,
-        (_, 0) => Line.Of($"    {above} more above", Tone.Quiet),
-        (0, _) => Line.Of($"    {beneath} more below", Tone.Quiet),
-        _ => Line.Of($"    {above} more above, {beneath} more below", Tone.Quiet),
+        (_, 0) => Line.Of($"   {above} more above", Tone.Quiet),
+        (0, _) => Line.Of($"   {beneath} more below", Tone.Quiet),
+        _ => Line.Of($"   {above} more above, {beneath} more below", Tone.Quiet),
     };
 
     private Line DrillLine(Drill drill, bool isHere, int width, HashSet<DrillId> open, HashSet<ShapeKey> met)
