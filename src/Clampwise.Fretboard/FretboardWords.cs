@@ -56,6 +56,10 @@ internal static class FretboardWords
 
     public static Fault NoPartialHome(Setup setup) => new($"the home of {setup} is no partial clamp: put one on first");
 
+    public static Fault NoFullCapo() => new("there is no full capo to move down");
+
+    public static Fault FullCapoBelowNut(Fret at, int down) => new($"the full capo at fret {at} cannot move down by {down}: give at most {at}");
+
     public static Fault FingerMovedOff(StringNumber number, Fret finger, int frets) =>
         new($"string {number}: the finger at fret {finger} cannot move by {frets}, frets run from 1 to {Fret.Last}");
 

@@ -13,7 +13,12 @@ public static class FullCapo
     {
         Setup rig = setup.Rig;
         int target = setup.RigFret.Number + frets;
-        if (target is < 0 or > Fret.Last)
+        if (target < 0)
+        {
+            return setup.RigFret == Fret.Nut ? FretboardWords.NoFullCapo() : FretboardWords.FullCapoBelowNut(setup.RigFret, -frets);
+        }
+
+        if (target > Fret.Last)
         {
             return FretboardWords.FretOffNeckFor("the full capo", target);
         }

@@ -11,9 +11,9 @@ internal static class DoctorData
     private const string Part = "data";
 
     public static IEnumerable<DoctorFinding> Settings(SettingsFile file, SettingsReading read) =>
-        !file.Exists ? [DoctorFinding.Ok("settings", "there is no file, so the usual ones hold; 'clampwise settings --write' makes one")]
+        !file.Exists ? [DoctorFinding.Ok("settings", "there is no file, so the default ones hold; 'clampwise settings --write' makes one")]
         : read.Faults.IsEmpty ? [DoctorFinding.Ok("settings", file.Path)]
-        : read.Faults.Select(fault => DoctorFinding.Wrong("settings", fault.Message, $"change it in {file.Path}; until then its usual value holds"));
+        : read.Faults.Select(fault => DoctorFinding.Wrong("settings", fault.Message, $"change it in {file.Path}; until then its default value holds"));
 
     public static IEnumerable<DoctorFinding> Drills(DataFolder folder)
     {

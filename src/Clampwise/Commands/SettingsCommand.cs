@@ -14,7 +14,7 @@ internal static class SettingsCommand
 
     public static Command Build(Surroundings around, Option<string?> data)
     {
-        var write = new Option<bool>("--write") { Description = "Write the usual settings into a new settings.toml, each explained; an existing one is left as it is." };
+        var write = new Option<bool>("--write") { Description = "Write the default settings into a new settings.toml, each explained; an existing one is left as it is." };
         Option<bool> json = SharedOptions.Json();
         var command = new Command("settings", "List the settings that hold, and say what is wrong with the settings file.") { write, json };
         command.SetAction(parsed =>
@@ -47,7 +47,7 @@ internal static class SettingsCommand
         SettingsReading read = file.Load();
         if (!asJson)
         {
-            around.Out.WriteLine($"{file.Path}{(file.Exists ? "" : " (not there: the usual settings hold)")}");
+            around.Out.WriteLine($"{file.Path}{(file.Exists ? "" : " (not there: the default settings hold)")}");
         }
 
         foreach (Setting setting in SettingList.All)
@@ -74,7 +74,7 @@ internal static class SettingsCommand
     {
         string value = setting.Write(settings);
         string usual = setting.Write(PlayerSettings.Usual);
-        return $"{setting.Key.PadRight(KeyWidth)} {value.PadRight(ValueWidth)} {(value == usual ? "" : $"(usually {usual}) ")}{setting.About}";
+        return $"{setting.Key.PadRight(KeyWidth)} {value.PadRight(ValueWidth)} {(value == usual ? "" : $"(default {usual}) ")}{setting.About}";
     }
 }
 

@@ -30,5 +30,6 @@ internal static class FretboardDrawing
     /// <summary>What the glyphs of two frettings in one drawing mean, given what each is called.</summary>
     public static Line LegendOfTwo(GlyphSet glyphs, string first, string second) => Line.Of(
         new Run($"{glyphs.Finger}", Tone.Finger), new Run($" {first}  ", Tone.Quiet),
-        new Run($"{glyphs.Other}", Tone.Other), new Run($" {second}  at the nut {first}/{second}", Tone.Quiet));
+        new Run($"{glyphs.Other}", Tone.Other), new Run($" {second}  ", Tone.Quiet),
+        new Run($"{glyphs.Muted}/{glyphs.Free}", Tone.Other), new Run($" at the nut: {glyphs.Muted} {first}, {glyphs.Free} {second}", Tone.Quiet));
 }

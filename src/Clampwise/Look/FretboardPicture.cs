@@ -34,6 +34,12 @@ internal sealed record FretboardPicture(Setup Setup, Fretting? Fretting)
     /// <summary>True if there are two frettings to compare.</summary>
     public bool IsComparing => Fretting is not null && Other is not null;
 
+    /// <summary>True if a second fretting may come: room is kept for it, so that the board stays where it is.</summary>
+    public bool MayCompare { get; init; }
+
+    /// <summary>True if there is room before the nut for the states of two frettings.</summary>
+    public bool HasRoomForTwo => IsComparing || MayCompare;
+
     /// <summary>How strings that are pointed at look.</summary>
     public Tone MarkTone => IsComparing ? Tone.Other : Tone.Wrong;
 

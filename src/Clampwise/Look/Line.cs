@@ -44,16 +44,30 @@ internal sealed class Line
             return this;
         }
 
+        return Take(width - 1).And($"{more}", Tone.Quiet);
+    }
+
+    /// <summary>The first columns of the line.</summary>
+    public Line Take(int width)
+    {
+        if (Width <= width)
+        {
+            return this;
+        }
+
         var kept = new List<Run>();
-        int left = width - 1;
+        int left = width;
         foreach (Run run in Runs)
         {
             kept.Add(run with { Text = run.Text[..Math.Min(run.Text.Length, Math.Max(0, left))] });
             left -= run.Text.Length;
         }
 
-        return new Line([.. kept, new Run($"{more}", Tone.Quiet)]);
+        return new Line([.. kept]);
     }
+
+    /// <summary>The line all in one tone.</summary>
+    public Line In(Tone tone) => new([.. Runs.Select(run => run with { Tone = tone })]);
 
     /// <summary>The line moved right.</summary>
     public Line Indent(int columns) => columns <= 0 ? this : new(Runs.Insert(0, new Run(new string(' ', columns), Tone.Plain)));

@@ -59,11 +59,13 @@ internal sealed record LyingPlan(FretWindow Window, int Cell, int Spacing, int S
     /// <param name="countRows">Rows of fret numbers.</param>
     public static LyingPlan For(FretboardPicture picture, int width, int height, int countRows)
     {
-        int state = 3 + (picture.Signs.IsOnRinging ? picture.Signs.Width : 0) + (picture.IsComparing ? 2 : 0);
+        int state = 3 + (picture.Signs.IsOnRinging ? picture.Signs.Width : 0) + (picture.HasRoomForTwo ? 2 : 0);
         int room = width - LabelWidth - state - 1 - MarkWidth - NotesWidth(picture, width);
         int narrowest = Math.Max(NarrowestCell, picture.Signs.Width + 1);
         int count = Math.Min(picture.Frets ?? BestCount(picture, room, Math.Max(narrowest, CalmCell)), Math.Max(room / narrowest, 1));
         var window = FretWindow.Around(picture, count);
+        // The sign where frets are left out takes a column too.
+        window = window.IsBroken && (count * narrowest) + 1 > room ? FretWindow.Around(picture, Math.Max(count - 1, 1)) : window;
         int cell = Math.Clamp((room - (window.IsBroken ? 1 : 0)) / window.Count, narrowest, WidestCell);
         int strings = picture.Setup.StringCount;
         int spacing = s_spacings

@@ -18,7 +18,7 @@ internal sealed class StringState
         (char glyph, Tone tone) = Glyph(picture, glyphs, number, stop, glyphs.Finger);
         StringStop? compared = picture.OtherStopOf(number);
         bool differs = compared is not null && stop != compared && (stop, compared) is not ({ IsFretted: true }, { IsFretted: true });
-        string other = differs ? $"/{Glyph(picture, glyphs, number, compared, glyphs.Other).Glyph}" : picture.IsComparing ? "  " : "";
+        string other = differs ? $"/{Glyph(picture, glyphs, number, compared, glyphs.Other).Glyph}" : picture.HasRoomForTwo ? "  " : "";
         glyph = stop is { IsFretted: true } && !differs ? ' ' : glyph;
         string sign = picture.Signs.IsOnRinging ? (stop is { IsRinging: true } ? picture.SignOf(number) : "").PadLeft(picture.Signs.Width) : "";
         return new StringState($"{sign}{glyph}", tone, other);
@@ -35,7 +35,7 @@ internal sealed class StringState
     public void PutCursor(Sheet sheet, int column, int row)
     {
         string text = _text.EndsWith(' ') ? $"{_text[..^1]}_" : _text;
-        sheet.Put(column, row, $"[{text}{_other}]", Tone.Cursor);
+        sheet.Put(column, row, $"[{text}{_other.TrimEnd()}]", Tone.Cursor);
     }
 
     private static (char Glyph, Tone Tone) Glyph(FretboardPicture picture, GlyphSet glyphs, StringNumber number, StringStop? stop, char finger) => stop switch

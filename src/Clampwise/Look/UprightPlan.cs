@@ -40,7 +40,7 @@ internal sealed record UprightPlan(FretWindow Window, int Column, int FretRows)
     // Room for a dot with the cursor on it, and above the nut for the state of a string.
     private static int NarrowestColumn(FretboardPicture picture)
     {
-        int state = (picture.Signs.IsOnRinging ? picture.Signs.Width : 0) + (picture.IsComparing ? 2 : 0) + 2;
+        int state = (picture.Signs.IsOnRinging ? picture.Signs.Width : 0) + (picture.HasRoomForTwo ? 2 : 0) + 2;
         return (Math.Max(picture.Signs.Width + 2, state) + 1) / 2 * 2;
     }
 

@@ -11,14 +11,16 @@ internal sealed class ClampsKind : SettingKind<OwnClamps>
 
     public override string Expected => "a list of how many strings each clamp holds, such as \"3\" or \"3, 5\"; \"\" for whatever a drill asks for";
 
+    public override string ExpectedTyped => "how many strings each clamp holds, such as 3 or 3, 5; nothing for whatever a drill asks for";
+
     public override Result<OwnClamps> Read(ValueSyntax value) => value switch
     {
-        StringValueSyntax { Value: { } text } => Type(text),
-        IntegerValueSyntax whole => Type($"{whole.Value}"),
+        StringValueSyntax { Value: { } text } => ReadText(text),
+        IntegerValueSyntax whole => ReadText($"{whole.Value}"),
         _ => Wrong(value.ToString().Trim()),
     };
 
-    public override Result<OwnClamps> Type(string text) => OwnClamps.Parse(text).TryGet(out OwnClamps own, out _) ? own : Wrong(TomlText.Quote(text));
+    public override Result<OwnClamps> Type(string text) => OwnClamps.Parse(text).TryGet(out OwnClamps own, out _) ? own : WrongTyped(text);
 
     public override string Write(OwnClamps value) => TomlText.Quote($"{value}");
 

@@ -13,15 +13,18 @@ internal sealed class HandKind : SettingKind<Hand>
     public override string Expected =>
         $"\"small\", \"medium\", \"large\", or the span from index to little finger in millimetres, {Hand.NarrowestMillimetres} to {Hand.WidestMillimetres}";
 
+    public override string ExpectedTyped =>
+        $"small, medium, large, or the span from index to little finger in millimetres, {Hand.NarrowestMillimetres} to {Hand.WidestMillimetres}";
+
     public override Result<Hand> Read(ValueSyntax value) => value switch
     {
         IntegerValueSyntax whole => OfSpan(whole.Value, $"{whole.Value}"),
         FloatValueSyntax real => OfSpan(real.Value, real.ToString().Trim()),
-        StringValueSyntax { Value: { } text } => Type(text),
+        StringValueSyntax { Value: { } text } => ReadText(text),
         _ => Wrong(value.ToString().Trim()),
     };
 
-    public override Result<Hand> Type(string text) => Hand.Parse(text).TryGet(out Hand? hand, out _) ? hand : Wrong(text.Trim());
+    public override Result<Hand> Type(string text) => Hand.Parse(text).TryGet(out Hand? hand, out _) ? hand : WrongTyped(text);
 
     public override string Write(Hand value) => NameOf(value) is { } name ? TomlText.Quote(name) : Millimetres(value);
 

@@ -21,6 +21,9 @@ internal abstract record Setting(string Key, string Title, string About)
     /// <summary>True if a value can be typed as well as stepped to.</summary>
     public abstract bool IsTyped { get; }
 
+    /// <summary>True if there is a next value to step to.</summary>
+    public abstract bool IsStepped { get; }
+
     /// <summary>The value as a player reads it.</summary>
     public abstract string Show(PlayerSettings settings);
 
@@ -50,6 +53,8 @@ internal sealed record Setting<T>(string Key, string Title, string About, Settin
     public override string Expected => Kind.Expected;
 
     public override bool IsTyped => Kind.IsTyped;
+
+    public override bool IsStepped => Kind.IsStepped;
 
     public override string Show(PlayerSettings settings) => Kind.Show(Get(settings));
 

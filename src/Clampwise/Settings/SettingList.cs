@@ -35,7 +35,7 @@ internal static class SettingList
     [
         new Setting<double>("memory.retention", "Chance to remember", "A shape comes back when your chance to know it has sunk to this: higher asks more often.",
             new NumberKind(0.7, 0.97, 0.01, 2), s => s.Memory.DesiredRetention, (s, value) => s with { Memory = new FsrsSettings(value, s.Memory.CountsSameDay) }),
-        new Setting<bool>("memory.same-day", "Count answers of one day", "Whether a second answer to the same question on one day changes how well it is known.",
+        new Setting<bool>("memory.same-day", "Repeats within a day count", "Whether a second answer to the same question on one day changes how well it is known.",
             new FlagKind(), s => s.Memory.CountsSameDay, (s, value) => s with { Memory = new FsrsSettings(s.Memory.DesiredRetention, value) }),
     ];
 
@@ -69,7 +69,7 @@ internal static class SettingList
     [
         new Setting<bool>("sound.on", "Sound", "Without sound, questions for the ear are left out.",
             new FlagKind(), s => s.Sound.IsOn, (s, value) => s with { Sound = s.Sound with { IsOn = value } }),
-        new Setting<double>("sound.latency", "Sound held ahead", "Less answers sooner; more never stutters.",
+        new Setting<double>("sound.latency", "Sound buffered ahead", "Less answers sooner; more never stutters.",
             new NumberKind(20, 100, 5, 0, "ms"), s => s.Sound.Latency.TotalMilliseconds, (s, value) => s with { Sound = s.Sound.WithLatency((int)value).Value }),
         new Setting<string>("sound.device", "Sound device", "The system's name of the device, such as hw:1 on Linux; empty for the system's own choice.",
             new TextKind("the system's own"), s => s.Sound.Device ?? "", (s, value) => s with { Sound = s.Sound with { Device = OrNull(value) } }),

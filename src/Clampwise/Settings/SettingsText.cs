@@ -10,7 +10,7 @@ internal static class SettingsText
     /// <summary>A whole file.</summary>
     public static string Of(PlayerSettings settings)
     {
-        var text = new StringBuilder("# Settings of Clampwise (TOML). A key that is left out has its usual value.\n");
+        var text = new StringBuilder("# Settings of Clampwise (TOML). A key that is left out has its default value.\n");
         foreach ((string table, string heading) in SettingList.Tables)
         {
             text.Append($"\n# {heading}\n[{table}]\n");

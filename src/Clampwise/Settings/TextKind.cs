@@ -9,9 +9,13 @@ internal sealed class TextKind(string whenEmpty) : SettingKind<string>
 {
     public override string Expected => $"a text of one line in quotes; \"\" for {whenEmpty}";
 
-    public override Result<string> Read(ValueSyntax value) => value is StringValueSyntax { Value: { } text } ? Type(text) : Wrong(value.ToString().Trim());
+    public override string ExpectedTyped => $"a text of one line; nothing for {whenEmpty}";
 
-    public override Result<string> Type(string text) => text.Any(char.IsControl) ? Wrong(TomlText.Quote(text)) : text.Trim();
+    public override bool IsStepped => false;
+
+    public override Result<string> Read(ValueSyntax value) => value is StringValueSyntax { Value: { } text } ? ReadText(text) : Wrong(value.ToString().Trim());
+
+    public override Result<string> Type(string text) => text.Any(char.IsControl) ? WrongTyped(text) : text.Trim();
 
     public override string Write(string value) => TomlText.Quote(value);
 

@@ -12,10 +12,12 @@ internal sealed class TimeKind : SettingKind<TimeOnly>
 
     public override string Expected => "a time of the day in quotes, from \"00:00\" to \"23:59\"";
 
-    public override Result<TimeOnly> Read(ValueSyntax value) => value is StringValueSyntax { Value: { } text } ? Type(text) : Wrong(value.ToString().Trim());
+    public override string ExpectedTyped => "a time of the day from 00:00 to 23:59";
+
+    public override Result<TimeOnly> Read(ValueSyntax value) => value is StringValueSyntax { Value: { } text } ? ReadText(text) : Wrong(value.ToString().Trim());
 
     public override Result<TimeOnly> Type(string text) =>
-        TimeOnly.TryParseExact(text.Trim(), [Format, "H:mm"], CultureInfo.InvariantCulture, DateTimeStyles.None, out TimeOnly time) ? time : Wrong(TomlText.Quote(text));
+        TimeOnly.TryParseExact(text.Trim(), [Format, "H:mm"], CultureInfo.InvariantCulture, DateTimeStyles.None, out TimeOnly time) ? time : WrongTyped(text);
 
     public override string Write(TimeOnly value) => TomlText.Quote(Show(value));
 

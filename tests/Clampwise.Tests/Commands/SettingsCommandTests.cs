@@ -12,7 +12,7 @@ public class SettingsCommandTests
         CommandRun run = CommandRun.Of("settings", "--data", folder.Root);
         Assert.Equal((0, ""), (run.ExitCode, run.Error));
         Assert.Equal(SettingList.All.Length + 1, run.Lines.Length);
-        Assert.Equal("session.minutes       20           (usually 15) How long the daily drill lasts, on a clock that you can stop.", run.Lines[1]);
+        Assert.Equal("session.minutes       20           (default 15) How long the daily drill lasts, on a clock that you can stop.", run.Lines[1]);
     }
 
     [Fact]

@@ -40,6 +40,17 @@ public class DetunePageTests
     }
 
     [Fact]
+    public void Without_sound_it_is_closed_and_counts_nothing()
+    {
+        using var room = new Room(isAudible: false);
+        room.Type("t").Type("w").Type("3").Press(Key.CursorUp, Key.Enter).Type("4").Press(Key.CursorDown);
+        Assert.Contains("closed", room.Screen);
+        Assert.Contains("no sound here", room.Screen);
+        Assert.Contains("0 of 0 right", room.Screen);
+        Assert.Empty(room.Log.ReadAll());
+    }
+
+    [Fact]
     public void An_answer_that_cannot_be_kept_says_so()
     {
         using var room = new Room();

@@ -104,12 +104,73 @@ public class ExplorerPageTests
     {
         using Room room = Opened();
         room.Press(Key.CursorDown, Key.CursorDown, Key.CursorRight, Key.Space, Key.CursorUp);
-        Assert.Contains("···●···", room.Screen);
-        Assert.Contains("···1···", room.Type("d").Screen);
-        Assert.Contains("···9··", room.Type("d").Screen);
-        Assert.Contains("5○ ║", room.Screen);
+        Assert.Contains("··●··", room.Screen);
+        Assert.Contains("··1··", room.Type("d").Screen);
+        Assert.Contains("··9··", room.Type("d").Screen);
+        Assert.Contains("5○   ║", room.Screen);
         Assert.Contains("C#◆", room.Type("d").Press(Key.CursorUp).Screen);
-        Assert.Contains("···●···", room.Type("d").Screen);
+        Assert.Contains("··●··", room.Type("d").Screen);
+    }
+
+    [Fact]
+    public void The_board_stays_where_it_is_when_something_is_marked()
+    {
+        using Room room = Opened();
+        string[] before = room.Screen.Split('\n')[2..10];
+        Assert.Equal(before, room.Type("m").Screen.Split('\n')[2..10]);
+    }
+
+    [Fact]
+    public void A_mark_that_goes_with_its_setup_says_so()
+    {
+        using Room room = Opened();
+        Assert.DoesNotContain("The mark is off", room.Type("+").Screen);
+        Assert.Contains("The mark is off", room.Type("m-").Screen);
+        Assert.DoesNotContain("The mark is off", room.Press(Key.CursorUp).Screen);
+        Assert.Contains("The mark is off", room.Type("mc").Press(Key.CursorRight, Key.Enter).Screen);
+    }
+
+    [Fact]
+    public void Without_a_full_capo_there_is_none_to_move_down()
+    {
+        using Room room = Opened();
+        Assert.Contains("there is no full capo to move down", room.Type("-").Screen);
+    }
+
+    [Theory]
+    [InlineData(60, 20)]
+    [InlineData(80, 24)]
+    public void Nothing_said_of_a_voicing_is_cut(int columns, int rows)
+    {
+        using Room room = Opened(columns, rows);
+        for (int i = 0; i < 6; i++)
+        {
+            // Every string by another finger, too far for any hand.
+            room.Press(Key.Space, Key.CursorDown, Key.CursorRight, Key.CursorRight);
+            Assert.DoesNotContain(room.Screen.Split('\n'), line => line.EndsWith('…'));
+        }
+
+        Assert.Contains("no hand for it", room.Screen);
+    }
+
+    [Fact]
+    public void What_is_said_of_a_found_voicing_stands_in_full_beneath_the_list()
+    {
+        using Room room = Opened(60, 20);
+        string screen = room.Type("fdm").Press(Key.Enter).Screen;
+        Assert.Contains("in\n unison or octaves, hand at fret 10, root in the bass", screen);
+        Assert.NotEqual(screen.Split('\n')[^5], room.Press(Key.CursorDown).Screen.Split('\n')[^5]);
+    }
+
+    [Fact]
+    public void While_a_setup_is_half_written_the_last_good_one_stays()
+    {
+        using Room room = Opened();
+        string good = room.Type("c").Screen;
+        string half = room.Press(Key.Backspace).Screen;
+        Assert.Contains("column ", half);
+        string[] lines = half.Split('\n');
+        Assert.Equal(good.Split('\n')[4..20], lines[(lines.Length - good.Split('\n').Length + 4)..20]);
     }
 
     // The numbers over the board.

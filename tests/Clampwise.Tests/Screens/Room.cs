@@ -78,6 +78,8 @@ internal sealed class Room : IDisposable
 
     public string Screen => _terminal.Screen;
 
+    public string Sent => _terminal.Sent;
+
     public string Colours => _terminal.Colours;
 
     /// <summary>The tone of every cell, by the theme that is worn.</summary>

@@ -65,6 +65,33 @@ public class SettingsPageTests
         Assert.IsType<SettingsPage>(room.Shell.Front);
     }
 
+    // Quotes belong to the file, not to what is typed here.
+    [Theory]
+    [InlineData("session.day-start", "25", "expected a time of the day from 00:00 to 23:59, found 25")]
+    [InlineData("guitar.clamps", "abc", "expected how many strings each clamp holds, such as 3 or 3, 5; nothing for whatever a drill asks for, found abc")]
+    [InlineData("guitar.hand", "huge", "expected small, medium, large, or the span from index to little finger in millimetres, 50 to 180, found huge")]
+    public void What_is_said_of_a_typed_value_has_no_quotes(string key, string typed, string words)
+    {
+        using var room = new Room(120, 40);
+        room.Type("s");
+        GoTo(room, key);
+        room.Press(Key.Enter).Press([.. Enumerable.Repeat(Key.Backspace, 20)]);
+        string said = string.Join(' ', room.Type(typed).Press(Key.Enter).Screen.Split('\n').Select(line => line.Trim()));
+        Assert.Contains(words, said);
+        Assert.DoesNotContain("\"", said);
+    }
+
+    [Fact]
+    public void A_key_that_does_nothing_is_not_offered()
+    {
+        using var room = new Room(120, 40);
+        room.Type("s");
+        GoTo(room, "sound.device");
+        Assert.DoesNotContain("Left Right", room.Screen);
+        GoTo(room, "sound.latency");
+        Assert.Contains("Left Right", room.Screen);
+    }
+
     [Fact]
     public void A_question_mark_is_typed_while_typing_and_is_help_otherwise()
     {

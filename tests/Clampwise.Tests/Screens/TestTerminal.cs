@@ -39,6 +39,16 @@ internal sealed class TestTerminal : IDisposable
         }
     }
 
+    /// <summary>What drawing sends to the terminal now.</summary>
+    public string Sent
+    {
+        get
+        {
+            _app.LayoutAndDraw();
+            return _app.Driver!.GetOutput().GetLastOutput();
+        }
+    }
+
     /// <summary>The screen with its colours as escape sequences.</summary>
     public string Colours
     {

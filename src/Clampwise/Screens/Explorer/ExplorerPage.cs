@@ -22,29 +22,29 @@ internal sealed class ExplorerPage(Shell shell, Desk desk, Setup setup) : Page
     public override string Corner => _hand.Setup.ToString();
 
     public override IReadOnlyList<(string Key, string Does)> Keys { get; } =
-        [("arrows", "move"), ("Space", "finger"), ("x", "mute"), ("o", "ring"), ("r", "hear"), ("f", "find"), ("c", "clamps"), ("m", "mark"), ("d", "dots"), ("z", "closer"), ("w", "wider"), ("t", "tune"), ("k", "keep"), ("Esc", "back"), ("?", "help")];
+        [("Space", "fret"), ("x", "mute"), ("r", "hear"), ("f", "find"), ("c", "clamp"), ("m", "mark"), ("dzw", "view"), ("Esc", "back"), ("?", "help"), ("arrows", "move"), ("o", "ring"), ("+ -", "full capo"), ("t", "tune"), ("k", "keep")];
 
     public override IReadOnlyList<string> Help { get; } =
     [
         "Walk on the fretboard and read both names of what you hold: the shape name, counted from the home clamp, and the sounding name at concert pitch.",
         $"Keys: {HandOnFretboard.KeyWords}.",
         "r strums what you hold, g plays it string by string, s plays the string under the cursor. f finds voicings by name and puts one under your hand; c changes the clamps; t tunes up in this setup. + puts the full capo one fret up, with the clamps and your hand, - one fret down: shape names stay, sounding names move. k keeps the voicing in a drill of your own.",
-        "m marks what you hold: walk on, or find another voicing, and both stay in the picture, with what moved on each string. m again marks anew; m with nothing moved takes the mark off.",
+        "The difficulty is the best fingering's, in points. One more finger is one point; stretches, barres and muted strings in between add to it. Two or three are easy.",
+        "m marks what you hold: walk on, or find another voicing, and both stay in the picture, with what moved on each string. m again marks anew; m with nothing moved takes the mark off. Other clamps, or the full capo at another fret, take it off too.",
         "d turns through what stands on the dots, and before the nut where strings ring: nothing, finger numbers, degrees (R is the root), pitches. z comes closer, with fewer and longer frets, w shows a wider part of the neck; left alone, the picture takes the room there is. The settings say how fretboards lie and where frets are counted from.",
     ];
 
     public override IReadOnlyList<Line> Draw(int width, int height)
     {
-        Result<Voicing> held = Held;
-        TwoVoicings? two = Two;
-        List<Line> lines =
+        IReadOnlyList<Line> board = _view.Draw(Picture, width, height - NameRows - WordRows);
+        Line[] said =
         [
-            .. _view.Draw(Picture, width, height - NameRows - WordRows),
-            Line.Empty,
-            .. held.TryGet(out Voicing? good, out Fault? fault) ? Names(good, desk.Settings.Questions.Hand) : [Line.Of(fault.Message, Tone.Wrong)],
+            .. Held.TryGet(out Voicing? good, out Fault? fault) ? Names(good, desk.Settings.Questions.Hand, width) : Line.Wrap(fault.Message, width, Tone.Wrong),
+            .. _notice is null ? [] : Line.Wrap(_notice, width, Tone.Wrong),
         ];
-        IEnumerable<Line> notice = _notice is null ? [] : Line.Wrap(_notice, width, Tone.Wrong);
-        return [.. lines, .. notice, .. two?.Words(desk.Glyphs, width, height - lines.Count) ?? []];
+        int left = height - board.Count - said.Length;
+        Line[] words = [.. said, .. Two?.Words(desk.Glyphs, width, left) ?? []];
+        return [.. board, .. board.Count + words.Length < height ? new[] { Line.Empty } : [], .. words];
     }
 
     public override bool Press(Key key)
@@ -80,7 +80,7 @@ internal sealed class ExplorerPage(Shell shell, Desk desk, Setup setup) : Page
     {
         Notes = Held.TryGet(out Voicing? held, out _) ? VoicingNotes.Of(held) : [],
     }) with
-    { Cursor = (_hand.Number, _hand.Fret) };
+    { Cursor = (_hand.Number, _hand.Fret), MayCompare = true };
 
     private bool PressCommand(char sign)
     {
@@ -141,7 +141,7 @@ internal sealed class ExplorerPage(Shell shell, Desk desk, Setup setup) : Page
     private void Clamp(Setup chosen)
     {
         _hand = HandOnFretboard.Start(chosen);
-        _marked = null;
+        _notice = Unmark();
     }
 
     // A mark stays where it was on the neck and would be of another setup: it goes.
@@ -151,19 +151,38 @@ internal sealed class ExplorerPage(Shell shell, Desk desk, Setup setup) : Page
             .Select(fretting => _hand with { Setup = rig, Fretting = fretting }));
         if (moved.TryGet(out HandOnFretboard? hand, out Fault? fault))
         {
-            (_hand, _marked) = (hand, null);
+            _hand = hand;
         }
 
-        _notice = fault?.Message;
+        _notice = fault?.Message ?? Unmark();
         return true;
     }
 
-    private static IEnumerable<Line> Names(Voicing voicing, Hand hand) =>
+    // Takes the mark off; says so if there was one.
+    private string? Unmark()
+    {
+        bool wasMarked = _marked is not null;
+        _marked = null;
+        return wasMarked ? "The mark is off: it belonged to the setup before." : null;
+    }
+
+    private static IEnumerable<Line> Names(Voicing voicing, Hand hand, int width) =>
     [
-        Line.Of("shape name     ", Tone.Quiet).And(voicing.ShapeName, Tone.Strong).And($"   {voicing.Fretting.ToHomeText(voicing.Setup)}", Tone.Quiet),
-        Line.Of("sounding name  ", Tone.Quiet).And(voicing.SoundingName, Tone.Strong).And($"   {voicing.Fretting}", Tone.Quiet),
-        Line.Of(Fingering.Of(voicing, hand).TryGet(out Fingering? fingering, out Fault? fault)
-            ? $"fingers        {fingering}; difficulty {fingering.Difficulty:0.0}"
-            : $"no hand for it: {fault.Message}", Tone.Quiet),
+        .. Named("shape name     ", voicing.ShapeName, voicing.Fretting.ToHomeText(voicing.Setup), width),
+        .. Named("sounding name  ", voicing.SoundingName, $"{voicing.Fretting}", width),
+        .. Fingering.Of(voicing, hand).TryGet(out Fingering? fingering, out Fault? fault)
+            ? Labelled("fingers        ", $"{fingering}; difficulty {fingering.Difficulty:0.0}", width)
+            : Labelled("no hand for it ", fault.Message, width),
     ];
+
+    // The fretting goes beneath a name that leaves it no room.
+    private static IEnumerable<Line> Named(string label, string name, string fretting, int width)
+    {
+        Line line = Line.Of(label, Tone.Quiet).And(name, Tone.Strong);
+        Line whole = line.And($"   {fretting}", Tone.Quiet);
+        return whole.Width <= width ? [whole] : [line, Line.Of(fretting, Tone.Quiet).Indent(label.Length)];
+    }
+
+    private static IEnumerable<Line> Labelled(string label, string words, int width) => Line.Wrap(words, width - label.Length, Tone.Quiet)
+        .Select((line, i) => i == 0 ? Line.Of(label, Tone.Quiet).And(line) : line.Indent(label.Length));
 }

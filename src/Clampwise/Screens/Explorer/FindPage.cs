@@ -38,11 +38,11 @@ internal sealed class FindPage : Page
 
     public override IReadOnlyList<(string Key, string Does)> Keys => _found.IsEmpty
         ? [("Enter", "find"), ("Tab", "complete"), ("F2", _isShapeName ? "by sounding name" : "by shape name"), ("Esc", "back")]
-        : [("Up Down", "choose"), ("r", "hear"), ("Enter", "take it"), ("Esc", "another name")];
+        : [("Up Down", "choose"), ("Enter", "take it"), ("r", "hear"), ("Esc", "new name")];
 
     public override IReadOnlyList<string> Help { get; } =
     [
-        "Every voicing of the setup up to fret 14 that your hand can finger and that has at least four strings is looked at; the best come first: easy ones, with many strings ringing, the root in the bass. The words beside each say what speaks for it. F2 turns between the shape name, counted from the home clamp, and the sounding name.",
+        "Every voicing of the setup up to fret 14 that your hand can finger and that has at least four strings is looked at; the best come first: easy ones, with many strings ringing, the root in the bass. The words beside each say what weighs most, for it or against it; beneath the list stands all that is said of the one under the cursor. F2 turns between the shape name, counted from the home clamp, and the sounding name.",
     ];
 
     public override IReadOnlyList<Line> Draw(int width, int height)
@@ -50,20 +50,22 @@ internal sealed class FindPage : Page
         List<Line> lines =
         [
             Line.Of(_isShapeName ? "shape name: " : "sounding name: ", Tone.Quiet).And(_entry.Text, Tone.Strong).And(_found.IsEmpty ? "_" : "", Tone.Cursor),
-            Line.Of(_said, Tone.Quiet),
+            .. Line.Wrap(_said, width, Tone.Quiet),
         ];
         if (_found.IsEmpty)
         {
-            lines.Add(Line.Of(string.Join("  ", _entry.Completions.Where(name => name != _entry.Text).Take(8)), Tone.Quiet));
+            lines.AddRange(Line.Wrap(string.Join("  ", _entry.Completions.Where(name => name != _entry.Text).Take(8)), width, Tone.Quiet));
             return lines;
         }
 
         Voicing here = _found[_at].Voicing;
         lines.AddRange(_desk.DrawTelling(new FretboardPicture(_finder.Setup, here.Fretting) { Notes = VoicingNotes.Of(here) }, width, height - lines.Count - ListRows));
-        int room = Math.Max(1, height - lines.Count);
+        int gap = height - lines.Count >= ListRows ? 1 : 0;
+        Line[] whole = [.. Enumerable.Repeat(Line.Empty, gap), .. Line.Wrap(_found[_at].Summary, width)];
+        int room = Math.Max(1, height - lines.Count - gap - _found.Max(found => Line.Wrap(found.Summary, width).Count()));
         int top = Math.Clamp(_at - (room / 2), 0, Math.Max(0, _found.Length - room));
-        lines.AddRange(_found.Skip(top).Take(room).Select((found, i) => FoundLine(found, top + i == _at)));
-        return lines;
+        lines.AddRange(_found.Skip(top).Take(room).Select((found, i) => FoundLine(found, top + i == _at, width)));
+        return [.. lines, .. whole];
     }
 
     public override bool Press(Key key) => _found.IsEmpty ? PressTyping(key) : PressChoosing(key);
@@ -142,8 +144,9 @@ internal sealed class FindPage : Page
         _said = found.Total == 0 ? $"no voicing of {_entry.Text} with at least {FewestStrings} strings that a hand can finger" : $"{found.Total} voicings, the best first";
     }
 
-    private static Line FoundLine(FoundVoicing found, bool isHere) =>
-        Line.Of(isHere ? " > " : "   ", Tone.Key)
-            .And($"{found.Voicing.Fretting.ToHomeText(found.Voicing.Setup),-20}", isHere ? Tone.Cursor : Tone.Plain)
-            .And($" {found.Summary}", Tone.Quiet);
+    private static Line FoundLine(FoundVoicing found, bool isHere, int width)
+    {
+        Line line = Line.Of(isHere ? " > " : "   ", Tone.Key).And($"{found.Voicing.Fretting.ToHomeText(found.Voicing.Setup),-20}", isHere ? Tone.Cursor : Tone.Plain).And(" ");
+        return line.And(found.SummaryWithin(width - line.Width), Tone.Quiet);
+    }
 }

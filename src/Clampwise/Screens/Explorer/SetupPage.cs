@@ -24,11 +24,12 @@ internal sealed class SetupPage : Page
     private string _text;
     private int _at = -1;
     private string? _refusal;
+    private Setup _shown;
 
     public SetupPage(Shell shell, Desk desk, Setup now, Action<Setup> choose)
     {
         (_shell, _desk, _choose) = (shell, desk, choose);
-        _text = now.ToString();
+        (_text, _shown) = (now.ToString(), now);
     }
 
     public override string Title => "clamps";
@@ -37,7 +38,7 @@ internal sealed class SetupPage : Page
 
     public override IReadOnlyList<(string Key, string Does)> Keys { get; } =
         [
-            ("Enter", "take it"), ("Up Down", "common ones"), ("Left Right", "clamp along"), ("PgUp PgDn", "across"), ("F5 F6", "narrower, wider"),
+            ("Enter", "use"), ("Up Down", "list"), ("Left Right", "fret"), ("PgUp PgDn", "strings"), ("F5 F6", "narrower, wider"),
             ("F2 F3", "full capo"), ("Esc", "back"), ("F1", "help"), ("F4", "turn round"), ("F7", "one more"), ("F8", "one off"), ("F9", "home"), ("Tab", "tuning"),
         ];
 
@@ -50,22 +51,20 @@ internal sealed class SetupPage : Page
 
     public override IReadOnlyList<Line> Draw(int width, int height)
     {
-        List<Line> lines = [Line.Of("setup: ", Tone.Quiet).And(_text, Tone.Strong).And("_", Tone.Cursor), _refusal is { } refusal ? Line.Of(refusal, Tone.Wrong) : Line.Empty];
-        if (!Setup.Parse(_text).TryGet(out Setup? setup, out Fault? fault))
-        {
-            lines.AddRange(Line.Wrap(fault.ToString(), width, Tone.Wrong));
-            return lines;
-        }
-
-        Line[] words = [Line.Empty, .. SetupDescription.Of(setup).Lines.SelectMany(line => Line.Wrap(line, width))];
-        var picture = new FretboardPicture(setup, Fretting.AllRinging(setup.StringCount)) { Notes = setup.GroundNames };
-        lines.AddRange([.. _desk.Draw(picture, width, height - lines.Count - WordRows), .. words]);
+        bool isGood = Setup.Parse(_text).TryGet(out Setup? setup, out Fault? fault);
+        _shown = setup ?? _shown;
+        List<Line> lines = [Line.Of("setup: ", Tone.Quiet).And(_text, Tone.Strong).And("_", Tone.Cursor), .. Line.Wrap(fault?.ToString() ?? _refusal ?? "", width, Tone.Wrong)];
+        Line[] words = [Line.Empty, .. SetupDescription.Of(_shown).Lines.SelectMany(line => Line.Wrap(line, width))];
+        var picture = new FretboardPicture(_shown, Fretting.AllRinging(_shown.StringCount)) { Notes = _shown.GroundNames };
+        // While a setup is half written, the one before it stays, quietly.
+        IEnumerable<Line> all = [.. _desk.Draw(picture, width, height - 2 - WordRows), .. words];
+        lines.AddRange(isGood ? all : all.Select(line => line.In(Tone.Quiet)));
         if (lines.Count > height)
         {
             lines.RemoveAll(line => line.Width == 0);
         }
 
-        return lines;
+        return [.. lines.Take(height)];
     }
 
     public override bool Press(Key key)

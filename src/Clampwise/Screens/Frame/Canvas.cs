@@ -1,5 +1,8 @@
 using Clampwise.Look;
+using Terminal.Gui.Drawing;
 using Terminal.Gui.ViewBase;
+using Attribute = Terminal.Gui.Drawing.Attribute;
+using Line = Clampwise.Look.Line;
 
 namespace Clampwise.Screens;
 
@@ -21,6 +24,10 @@ internal sealed class Canvas : View
     /// <summary>How tones look.</summary>
     public Theme Theme { get; set; }
 
+    // Every row is written in full: clearing first would send the whole screen to the terminal again.
+    /// <inheritdoc/>
+    protected override bool OnClearingViewport() => true;
+
     /// <inheritdoc/>
     protected override bool OnDrawingContent(DrawContext? context)
     {
@@ -28,17 +35,54 @@ internal sealed class Canvas : View
         IReadOnlyList<Line> lines = _lines(width, height);
         for (int row = 0; row < height; row++)
         {
-            int column = 0;
-            foreach (Run run in row < lines.Count ? lines[row].Runs : [])
+            Line line = (row < lines.Count ? lines[row] : Line.Empty).Take(width).PadTo(width);
+            if (!IsShown(line, row))
             {
-                string text = run.Text.Length > width - column ? run.Text[..Math.Max(0, width - column)] : run.Text;
-                SetAttribute(Theme[run.Tone]);
-                AddStr(column, row, text);
-                column += text.Length;
+                Write(line, row);
             }
+        }
 
-            SetAttribute(Theme[Tone.Plain]);
-            AddStr(column, row, new string(' ', Math.Max(0, width - column)));
+        return true;
+    }
+
+    // A row at a time: between changed cells the library moves the cursor over each one that has not changed.
+    private void Write(Line line, int row)
+    {
+        int column = 0;
+        foreach (Run run in line.Runs)
+        {
+            SetAttribute(Theme[run.Tone]);
+            AddStr(column, row, run.Text);
+            column += run.Text.Length;
+        }
+    }
+
+    // The driver's own cells are asked, so that whatever clears them, such as a new size, has all rows written again.
+    private bool IsShown(Line line, int row)
+    {
+        if (App?.Driver?.Contents is not { } cells)
+        {
+            return false;
+        }
+
+        System.Drawing.Point start = ViewportToScreen(new System.Drawing.Point(0, row));
+        if (start.Y >= cells.GetLength(0) || start.X + line.Width > cells.GetLength(1))
+        {
+            return false;
+        }
+
+        int column = start.X;
+        foreach (Run run in line.Runs)
+        {
+            Attribute attribute = Theme[run.Tone];
+            foreach (char sign in run.Text)
+            {
+                Cell cell = cells[start.Y, column++];
+                if (cell.Attribute != attribute || cell.Grapheme is not [var shown] || shown != sign)
+                {
+                    return false;
+                }
+            }
         }
 
         return true;

@@ -40,6 +40,8 @@ internal sealed class Shell : Runnable
         _glyphs = glyphs;
         _canvas.Theme = theme;
         UseColours(App?.Driver);
+        // The same colour may be sent otherwise now.
+        App?.Driver?.ClearContents();
         _canvas.SetNeedsDraw();
     }
 

@@ -21,10 +21,11 @@ internal sealed class TwoVoicings(VoicingComparison comparison, string first, st
     public IEnumerable<Line> Words(GlyphSet glyphs, int width, int rows)
     {
         string[] lines = [.. comparison.Lines(first, second).Reverse()];
+        Line[] apart = [.. lines.SelectMany(line => Line.Wrap(line, width))];
         return
         [
             FretboardDrawing.LegendOfTwo(glyphs, first, second),
-            .. lines.Length < rows ? lines.Select(line => Line.Of(line)) : Line.Wrap(string.Join("; ", lines), width),
+            .. apart.Length < rows ? apart : Line.Wrap(string.Join("; ", lines), width),
         ];
     }
 }

@@ -31,11 +31,11 @@ internal sealed class SettingsPage(Shell shell, Desk desk, SettingsKeeper settin
 
     public override IReadOnlyList<(string Key, string Does)> Keys => IsTyping
         ? [("Enter", "take it"), ("Esc", "leave it as it was")]
-        : [("Up Down", "choose"), ("Left Right", "change"), .. Here.IsTyped ? new[] { ("Enter", "type") } : [], ("Esc", "back"), ("u", "usual"), ("p", "play"), ("?", "help")];
+        : [("Up Down", "choose"), .. Here.IsStepped ? new[] { ("Left Right", "change") } : [], .. Here.IsTyped ? new[] { ("Enter", "type") } : [], ("Esc", "back"), ("u", "default"), ("p", "play"), ("?", "help")];
 
     public override IReadOnlyList<string> Help =>
     [
-        "Up and down choose a setting, left and right change it. Enter, or a digit, lets you type the value of those that are numbers or texts. What you change holds at once and is saved at once. u puts the usual value back, p plays a voicing the way it is set.",
+        "Up and down choose a setting, left and right change it. Enter, or a digit, lets you type the value of those that are numbers or texts. What you change holds at once and is saved at once. u puts the default value back, p plays a voicing the way it is set.",
         $"The settings stand in {settings.File.Path}, a TOML file that you can change yourself: comments in it stay. 'clampwise settings --write' writes one out in full; 'clampwise settings' lists what holds.",
     ];
 
@@ -184,7 +184,7 @@ internal sealed class SettingsPage(Shell shell, Desk desk, SettingsKeeper settin
     private IEnumerable<Line> About(int width)
     {
         Line[] about = [.. Line.Wrap(Here.About, width).Take(AboutRows)];
-        string usual = $"usually {Here.Show(PlayerSettings.Usual)}   {Here.Key} in settings.toml";
+        string usual = $"default {Here.Show(PlayerSettings.Usual)}   {Here.Key} in settings.toml";
         return [.. about, .. Enumerable.Repeat(Line.Empty, AboutRows - about.Length), Line.Of(usual, Tone.Quiet)];
     }
 

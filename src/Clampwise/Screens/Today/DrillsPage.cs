@@ -12,6 +12,11 @@ internal sealed class DrillsPage(Shell shell, Desk desk) : Page
     private readonly ImmutableArray<Drill> _drills = desk.Drills;
     private const int LyingRows = 8;
     private const int WordRows = 4;
+    private const int TitleWidth = 46;
+    private const string Gap = "  ";
+
+    // The longest of what is said of a drill; a narrow screen cuts titles, not that.
+    private const string OtherClamp = "takes another clamp";
     private int _at;
 
     public override string Title => "drills";
@@ -30,11 +35,11 @@ internal sealed class DrillsPage(Shell shell, Desk desk) : Page
         HashSet<ShapeKey> met = [.. desk.Remembered.Items.Keys.Select(key => key.Shape)];
         int room = Math.Max(1, height - 13);
         int top = Math.Clamp(_at - room + 1, 0, Math.Max(0, _drills.Length - room));
-        Line[] list = [.. _drills.Skip(top).Take(room).Select((drill, index) => DrillLine(drill, top + index == _at, open, met))];
+        Line[] list = [.. _drills.Skip(top).Take(room).Select((drill, index) => DrillLine(drill, top + index == _at, width, open, met))];
         return
         [
             .. list,
-            Line.Empty,
+            More(top, _drills.Length - top - list.Length),
             Line.Of($"{_drills[_at].Setup}", Tone.Held),
             .. desk.Draw(new FretboardPicture(_drills[_at].Setup, Fretboard.Fretting.AllRinging(_drills[_at].Setup.StringCount)), width, Math.Max(LyingRows, height - list.Length - WordRows)),
             .. Line.Wrap(_drills[_at].Note ?? "", width, Tone.Quiet).Take(2),
@@ -69,13 +74,22 @@ internal sealed class DrillsPage(Shell shell, Desk desk) : Page
         return false;
     }
 
-    private Line DrillLine(Drill drill, bool isHere, HashSet<DrillId> open, HashSet<ShapeKey> met)
+    private static Line More(int above, int beneath) => (above, beneath) switch
+    {
+        (0, 0) => Line.Empty,
+        (_, 0) => Line.Of($"   {above} more above", Tone.Quiet),
+        (0, _) => Line.Of($"   {beneath} more below", Tone.Quiet),
+        _ => Line.Of($"   {above} more above, {beneath} more below", Tone.Quiet),
+    };
+
+    private Line DrillLine(Drill drill, bool isHere, int width, HashSet<DrillId> open, HashSet<ShapeKey> met)
     {
         int known = drill.Voicings.Count(voicing => met.Contains(voicing.Key));
         string state = known > 0 ? $"{known} of {drill.Voicings.Length} met" : open.Contains(drill.Id) ? "comes next"
-            : desk.Settings.Clamps.Fit(drill.Setup) ? "" : "takes another clamp";
-        return Line.Of(isHere ? " > " : "   ", Tone.Key)
-            .And($"{drill.Title}".PadRight(46), isHere ? Tone.Cursor : Tone.Plain)
-            .And($"  {state}", Tone.Quiet);
+            : desk.Settings.Clamps.Fit(drill.Setup) ? "not open yet" : OtherClamp;
+        Line mark = Line.Of(isHere ? " > " : "   ", Tone.Key);
+        int room = Math.Min(TitleWidth, width - mark.Width - Gap.Length - OtherClamp.Length);
+        Line title = Line.Of(drill.Title, isHere ? Tone.Cursor : Tone.Plain).Cut(room, desk.Glyphs.More);
+        return mark.And(title).And(new string(' ', room - title.Width), isHere ? Tone.Cursor : Tone.Plain).And($"{Gap}{state}", Tone.Quiet);
     }
 }

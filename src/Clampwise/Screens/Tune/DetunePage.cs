@@ -38,17 +38,22 @@ internal sealed class DetunePage : Page
 
     public override string Corner => $"{_right} of {_asked} right   {_ladder.Step.Value:0} cents";
 
-    public override IReadOnlyList<(string Key, string Does)> Keys => _verdict is null
-        ? [($"1-{_setup.StringCount}", "string"), ("Up", "it is sharp"), ("Down", "it is flat"), ("r", "again"), ("t", "in tune"), ("Esc", "back")]
+    public override IReadOnlyList<(string Key, string Does)> Keys => !_desk.Sound.IsAudible ? [("Esc", "back")] : _verdict is null
+        ? [($"1-{_setup.StringCount}", "string"), ("Up Down", "sharp, flat"), ("r", "again"), ("t", "in tune"), ("Esc", "back")]
         : [("Enter", "next"), ("r", "out of tune"), ("t", "in tune"), ("Esc", "back")];
 
     public override IReadOnlyList<string> Help { get; } =
     [
-        "All strings are heard one by one, then together. One of them is out by the number of cents at the top right. Press its number, then Up if it is sharp or Down if it is flat. After right answers in a row the step gets smaller; it starts at 30 cents and ends at 3, and the next time it is where you left it. About 10 cents are what musicians tell apart.",
+        "All strings are heard one by one, then together. One of them is out by the number of cents at the top right. Press its number, then Up if it is sharp or Down if it is flat. After right answers in a row the step gets smaller; it starts at 30 cents and ends at 3, and the next time it is where you left it. About 10 cents are what musicians tell apart. Without sound the exercise is closed.",
     ];
 
     public override IReadOnlyList<Line> Draw(int width, int height)
     {
+        if (!_desk.Sound.IsAudible)
+        {
+            return [.. Line.Wrap("This exercise is for the ear: without sound it is closed, and nothing is counted.", width, Tone.Strong), Line.Empty, .. Line.Wrap(_desk.Sound.Notice ?? "", width, Tone.Wrong)];
+        }
+
         var picture = new FretboardPicture(_setup, Fretting.AllRinging(_setup.StringCount))
         {
             Marked = _verdict is not null ? StringSet.Of([_question.String]) : _chosen is { } chosen ? StringSet.Of([chosen]) : default,
@@ -59,7 +64,7 @@ internal sealed class DetunePage : Page
             Line.Empty,
             .. _desk.Draw(picture, width, height - WordRows),
             Line.Empty,
-            .. _desk.Sound.IsAudible ? Line.Wrap(Said, width, _verdict is { IsAllRight: false } ? Tone.Wrong : Tone.Right) : [Line.Of(_desk.Sound.Notice ?? "", Tone.Wrong)],
+            .. Line.Wrap(Said, width, _verdict is { IsAllRight: false } ? Tone.Wrong : Tone.Right),
             .. _notice is { } notice ? Line.Wrap(notice, width, Tone.Wrong) : [],
         ];
     }
@@ -70,6 +75,12 @@ internal sealed class DetunePage : Page
         {
             _shell.Close();
             return true;
+        }
+
+        // An answer to what was not heard would be a guess.
+        if (!_desk.Sound.IsAudible)
+        {
+            return false;
         }
 
         if (key.AsRune.Value is 'r' or 'R')
@@ -87,7 +98,15 @@ internal sealed class DetunePage : Page
         return _verdict is null ? PressAsking(key) : PressJudged(key);
     }
 
-    public override void Leave() => _desk.Sound.Stop();
+    public override void Enter() => _desk.Sound.Changed += OnSoundChanged;
+
+    public override void Leave()
+    {
+        _desk.Sound.Changed -= OnSoundChanged;
+        _desk.Sound.Stop();
+    }
+
+    private void OnSoundChanged(object? sender, EventArgs e) => _shell.Post(() => { });
 
     private string Said => _verdict switch
     {

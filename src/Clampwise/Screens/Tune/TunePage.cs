@@ -17,7 +17,7 @@ internal sealed class TunePage(Shell shell, Desk desk, Setup setup) : Page
     public override string Corner => $"{setup}   {desk.Settings.Style.ConcertPitch}";
 
     public override IReadOnlyList<(string Key, string Does)> Keys =>
-        [($"1-{setup.StringCount}", "hear a string"), ("Up Down", "choose a pair"), ("Enter", "hear it"), ("b", "hear it beat"), ("w", "which one is out?"), ("Esc", "back")];
+        [($"1-{setup.StringCount}", "string"), ("Up Down", "pair"), ("Enter", "hear"), ("w", "which is out?"), ("b", "beat"), ("Esc", "back")];
 
     public override IReadOnlyList<string> Help { get; } =
     [
