@@ -5,7 +5,7 @@ using Terminal.Gui.Input;
 
 namespace Clampwise.Screens.Session;
 
-/// <summary>Two voicings heard: the same, or which string moved.</summary>
+/// <summary>Two voicings heard: the same, or which strings moved.</summary>
 internal sealed class ComparePad(Question question) : AnswerPad
 {
     private StringSet _moved;
