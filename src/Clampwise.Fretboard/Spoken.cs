@@ -18,6 +18,11 @@ public static class Spoken
     /// <summary>How far and which way: <c>two semitones up</c>, <c>one semitone down</c>.</summary>
     public static string Semitones(int up) => $"{Count(Math.Abs(up), "semitone")} {(up < 0 ? "down" : "up")}";
 
+    /// <summary>Things one after another: <c>1</c>, <c>1 and 6</c>, <c>1, 2 and 6</c>.</summary>
+    public static string List(IReadOnlyList<string> things) => things.Count < 2
+        ? string.Concat(things)
+        : $"{string.Join(", ", things.SkipLast(1))} and {things[^1]}";
+
     /// <summary>Strings with their noun: <c>string 5</c>, <c>strings 1-2,6</c>, <c>no string</c>.</summary>
     public static string Strings(StringSet strings) => strings.Count switch
     {

@@ -18,7 +18,7 @@ public enum Direction
     /// <summary>Hear a voicing, pick its shape.</summary>
     HearPickShape,
 
-    /// <summary>Hear two voicings: same or different, and which string moved.</summary>
+    /// <summary>Hear two voicings: same or different, and which strings moved.</summary>
     HearTwoCompare,
 
     /// <summary>Given a shape name and the rig, say the sounding name.</summary>

@@ -36,6 +36,28 @@ public class PlannerTests
     }
 
     [Fact]
+    public void Changes_alone_are_asked_of_the_drill_that_is_chosen_and_otherwise_the_reason_is_given()
+    {
+        Drill changes = Examples.Drill("changes", "standard + 1-5@2", "x04440", "x04430") with { Directions = [Direction.ChangeInTime] };
+        PlanRequest request = new(Repertoire.Of([changes]), Examples.Nothing, Examples.Today, 1);
+        Assert.StartsWith("these drills ask only for changes in time", DailyPlanner.Plan(request).WhyEmpty, StringComparison.Ordinal);
+        SessionPlan alone = DailyPlanner.Plan(request, changes);
+        Assert.Null(alone.WhyEmpty);
+        Assert.Equal(2, alone.Items.Select(planned => planned.Item.Key.Shape).Distinct().Count());
+        Assert.All(alone.Items, planned => Assert.Equal(Direction.ChangeInTime, planned.Item.Key.Direction));
+    }
+
+    [Theory]
+    [InlineData(Direction.HearSayName, "x04440 x04430", "all there is to ask is heard")]
+    [InlineData(Direction.ChangeInTime, "x04440", "no drill holds a shape that can be asked")]
+    public void An_empty_plan_says_why(Direction direction, string frettings, string why)
+    {
+        Drill drill = Examples.Drill("empty", "standard + 1-5@2", frettings.Split(' ')) with { Directions = [direction] };
+        PlanRequest request = new(Repertoire.Of([drill]), Examples.Nothing, Examples.Today, 1) { CanListen = false };
+        Assert.StartsWith(why, DailyPlanner.Plan(request, drill).WhyEmpty, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_shape_never_met_is_seen_and_named_first_even_by_who_fares_badly_with_it()
     {
         PracticeItem[] seen = [.. Examples.Harbour.Items.Where(item => item.Drill == Examples.Quay && item.Key.Direction == Direction.SeeShapeSayShapeName)];

@@ -103,6 +103,19 @@ public class QuestionTests
         Assert.Equal("Right but for the bass: it is Am/D.", verdict.Remark);
     }
 
+    // D is a tone of Am/D as it sounds, C of the Am that is named; F# is in neither.
+    [Theory]
+    [InlineData(0, "Am", true)]
+    [InlineData(0, "Am/C", true)]
+    [InlineData(0, "Am/F#", false)]
+    [InlineData(5, "A/E", true)]
+    [InlineData(5, "A/F#", false)]
+    public void A_wrong_bass_is_forgiven_in_part_only_if_it_sounds_or_belongs_to_the_chord(int voicing, string answer, bool isRight)
+    {
+        Verdict verdict = Judge(Ask(Examples.Lantern, voicing, Direction.SeeShapeSayShapeName), new Answer.Name(answer));
+        Assert.Equal((isRight, isRight), (verdict.IsCorrect, verdict.IsPartly));
+    }
+
     [Fact]
     public void A_wrong_name_is_shown_as_the_shape_it_belongs_to_with_the_string_that_differs()
     {
@@ -173,6 +186,54 @@ public class QuestionTests
         }
     }
 
+    // x 0 4 4 0 0 with strings 3 to 5 held at 2: B2 F#3 B3 B3 E4, a Bsus4 (A2 E3 A3 A3 D4 from home). All held at 2 it is
+    // B2 F#3 B3 C#4 F#4, the Asus2 that every guitarist knows. Worked by hand.
+    [Theory]
+    [InlineData(Direction.SeeShapeSayShapeName, "x04400", "Asus4", "Asus2", "strings 1 and 2 ring from the nut, two frets lower, and are the fourth and the root here")]
+    [InlineData(Direction.SeeShapeSaySoundingName, "x04400", "Bsus4", "Bsus2", "strings 1 and 2 ring from the nut, two frets lower, and are the fourth and the root here")]
+    [InlineData(Direction.SeeShapeSayShapeName, "x04440", "Aadd4", "A", "string 1 rings from the nut, two frets lower, and is the fourth here")]
+    public void What_the_hand_would_be_under_a_full_capo_is_offered_and_told(Direction direction, string fretting, string right, string trap, string why)
+    {
+        Drill drill = Examples.Drill("trap", "standard + 3-5@2", fretting, "x00000", "x04000");
+        var repertoire = Repertoire.Of([drill]);
+        for (int seed = 0; seed < 10; seed++)
+        {
+            var context = new AskContext(repertoire, Examples.Nothing, Examples.Today, new QuestionOptions(OffersNames: true), new Random(seed));
+            Question question = QuestionMaker.Make(repertoire.Find(new ItemKey(drill.Voicings[0].Key, direction))!, context);
+            Choice chosen = Assert.Single(question.Choices, choice => choice.Text == trap);
+            Assert.Contains(question.Choices, choice => choice.Text == right);
+            string remark = $"Under a full capo at 2 this hand would be {trap}; {why}.";
+            Verdict verdict = QuestionMaker.Judge(question, new Answer.Chosen(question.Choices.IndexOf(chosen)), context).Value;
+            Assert.Equal(remark, verdict.Remark);
+            Assert.False(verdict.IsCorrect);
+            Assert.Equal(remark, QuestionMaker.Judge(question, new Answer.Name(trap), context).Value.Remark);
+        }
+    }
+
+    [Fact]
+    public void The_root_does_not_give_the_right_name_away()
+    {
+        var options = new QuestionOptions(OffersNames: true);
+        var few = new List<string>();
+        PracticeItem[] items = [.. Examples.Harbour.Items.Where(item => Directions.Naming.Contains(item.Key.Direction))];
+        foreach (PracticeItem item in items)
+        {
+            Question question = QuestionMaker.Make(item, Examples.Context(options: options));
+            string name = question.Direction == Direction.SeeShapeSayShapeName ? question.Subject.ShapeName : question.Subject.SoundingName;
+            ChordSymbol right = ChordSymbol.Parse(name).Value;
+            ChordSymbol[] read = [.. question.Choices.Select(choice => ChordSymbol.Parse(choice.Text).Value)];
+            int alike = read.Count(symbol => symbol.Root.Class == right.Root.Class && symbol.BassClass == right.BassClass);
+            // A chord over a foreign bass has few neighbours: there the bass alone must not tell.
+            bool isForeign = right.Bass is not null && right.Tones.All(tone => tone.Note.Class != right.BassClass);
+            if (alike < 3 && !(isForeign && read.Count(symbol => symbol.Root.Class == right.Root.Class || symbol.BassClass == right.BassClass) >= 3))
+            {
+                few.Add($"{name}: {string.Join(", ", question.Choices.Select(choice => choice.Text))}");
+            }
+        }
+
+        Assert.True(few.Count == 0, $"{few.Count} of {items.Length}: {string.Join("; ", few)}");
+    }
+
     [Fact]
     public void What_was_confused_is_offered_as_a_choice()
     {
@@ -218,6 +279,21 @@ public class QuestionTests
         Assert.Equal($"different: string {moved}", whole.Expected);
     }
 
+    [Fact]
+    public void A_string_that_did_not_move_makes_a_comparison_wrong_and_some_that_did_make_it_right_in_part()
+    {
+        // x 0 4 4 4 0 against x 0 4 4 6 5: strings 2 and 1 move, the others stay.
+        Question asked = Ask(Examples.Lantern, 5, Direction.HearTwoCompare);
+        Question question = asked with { Partner = new DrillVoicing(Voicing.Parse(asked.Setup, "x04465").Value) };
+        (bool, bool) Of(string strings) =>
+            Judge(question, new Answer.Compared(false, StringSet.Parse(strings, 6).Value)) is var verdict ? (verdict.IsCorrect, verdict.IsPartly) : default;
+        Assert.Equal((true, false), Of("1-2"));
+        Assert.Equal((true, true), Of("2"));
+        Assert.Equal((false, false), Of("3"));
+        Assert.Equal((false, false), Of("1-3"));
+        Assert.Null(Judge(question, new Answer.Compared(false, StringSet.Parse("3", 6).Value)).ConfusedWith);
+    }
+
     [Theory]
     [InlineData(29, false, Grade.Missed)]
     [InlineData(30, true, Grade.Strained)]
@@ -235,7 +311,7 @@ public class QuestionTests
     {
         Question question = Ask(Examples.Lantern, 5, Direction.SeeShapeSayShapeName);
         Assert.Equal(
-            ["Its tones from the lowest: A, E, C#.", "Its root is A.", "It is a plain major chord."],
+            ["Its root is A.", "Its tones from the lowest: A, E, C#.", "It is a plain major chord."],
             question.Hints.Select(hint => hint.Words));
         Question place = Ask(Examples.Lantern, 5, Direction.NamePlaceShape);
         Assert.Equal("1,5-6", place.Hints[1].Shown.ToString());

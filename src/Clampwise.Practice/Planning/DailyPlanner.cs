@@ -12,7 +12,10 @@ public static class DailyPlanner
     private const double BacklogFrom = 1.5;
 
     /// <summary>The plan.</summary>
-    public static SessionPlan Plan(PlanRequest request)
+    public static SessionPlan Plan(PlanRequest request) =>
+        Filled(request) is var plan && plan.IsEmpty ? plan with { WhyEmpty = request.WhyEmpty } : plan;
+
+    private static SessionPlan Filled(PlanRequest request)
     {
         PracticeItem[] items = [.. request.Items];
         if (items.Length == 0)
@@ -38,9 +41,17 @@ public static class DailyPlanner
         };
     }
 
-    /// <summary>The plan of one drill alone, under its title.</summary>
-    public static SessionPlan Plan(PlanRequest request, Drill only) =>
-        Plan(request with { Repertoire = Repertoire.Of([only]) }) with { Title = only.Title };
+    /// <summary>The plan of one drill alone, under its title. To choose a drill that has only changes in time is to ask for them.</summary>
+    public static SessionPlan Plan(PlanRequest request, Drill only)
+    {
+        bool isChanges = only.Directions.All(direction => direction == Direction.ChangeInTime);
+        return Plan(request with
+        {
+            Repertoire = Repertoire.Of([only]),
+            Directions = isChanges ? [.. request.Directions, Direction.ChangeInTime] : request.Directions,
+        }) with
+        { Title = only.Title };
+    }
 
     private static IEnumerable<PlannedItem> Main(DailyWork work)
     {

@@ -24,6 +24,12 @@ public sealed record PlanRequest(Repertoire Repertoire, MemoryState Memory, Prac
     /// <summary>True to fill the whole time with what is not due yet; false to stop when what is due, weak or new is done.</summary>
     public bool FillsTime { get; init; } = true;
 
+    /// <summary>Why nothing is asked.</summary>
+    internal string WhyEmpty => Items.Any() ? PlanningWords.AllAskedToday
+        : Repertoire.Items.IsEmpty ? PlanningWords.NothingAsked
+        : Repertoire.Items.All(item => item.Key.Direction == Direction.ChangeInTime) ? PlanningWords.OnlyChanges
+        : PlanningWords.OnlyHeard;
+
     /// <summary>The items that may be asked, in the order of the repertoire.</summary>
     internal IEnumerable<PracticeItem> Items =>
         Repertoire.Items.Where(item => Directions.Contains(item.Key.Direction) && (CanListen || !item.Key.Direction.NeedsSound()));

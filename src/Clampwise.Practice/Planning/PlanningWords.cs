@@ -15,6 +15,14 @@ internal static class PlanningWords
             : $"The memory model stays as it is: fitted to {report.Answers} answers it predicts the newest fifth of them no better "
                 + $"({report.LossAfter:0.0000} against {report.LossBefore:0.0000}).";
 
+    public const string OnlyChanges = "these drills ask only for changes in time, which take a drill to itself: choose one of them alone.";
+
+    public const string OnlyHeard = "all there is to ask is heard, and there is no sound.";
+
+    public const string NothingAsked = "no drill holds a shape that can be asked in its directions: a name takes a chord, a change two shapes.";
+
+    public const string AllAskedToday = "all of it was asked today or is not due yet.";
+
     public const string FitUndone = "The memory model is back to the weights it had before.";
 
     public static string RecallFallen(double recall) => $"recall is down to {recall * 100:0} %";

@@ -24,6 +24,9 @@ public sealed record SessionPlan(SessionKind Kind, ImmutableArray<PlannedItem> I
     /// <summary>The plan for a backlog; null if there is none.</summary>
     public Backlog? Backlog { get; init; }
 
+    /// <summary>Why there is nothing to ask, in one sentence without its capital; null if there is something.</summary>
+    public string? WhyEmpty { get; init; }
+
     /// <summary>Every planned question.</summary>
     public IEnumerable<PlannedItem> All => Items.Concat(Close);
 

@@ -4,8 +4,8 @@ using Clampwise.Theory;
 namespace Clampwise.Practice;
 
 /// <summary>
-/// Two voicings are heard: same or different, and which strings moved. Naming one string that did move is enough; 'different'
-/// without the right string is right in part.
+/// Two voicings are heard: same or different, and which strings moved. Some of them, or 'different' alone, is right in part; a
+/// string that did not move makes it wrong.
 /// </summary>
 internal sealed class ComparingRule : DirectionRule
 {
@@ -43,16 +43,15 @@ internal sealed class ComparingRule : DirectionRule
     private Verdict VerdictOn(Question question, Answer.Compared compared)
     {
         StringSet moved = Moved(question);
-        bool isRight = compared.IsSame == (moved.Count == 0);
-        bool namesOne = compared.Moved.Count > 0 && compared.Moved.Except(moved).Count == 0;
+        bool isRight = compared.IsSame == (moved.Count == 0) && compared.Moved.Except(moved).Count == 0;
         Voicing second = question.Partner!.Voicing;
         return new Verdict(isRight, TextOf(compared.IsSame, compared.Moved), Expected(question), question.Subject)
         {
-            IsPartly = isRight && moved.Count > 0 && !namesOne,
+            IsPartly = isRight && compared.Moved != moved,
             Answered = second,
             Differing = moved,
             Remark = moved.Count > 0 ? QuestionWords.WhatDiffers(question.Subject, second) : null,
-            ConfusedWith = !isRight && moved.Count > 0 ? question.Partner.Key : null,
+            ConfusedWith = compared.IsSame && moved.Count > 0 ? question.Partner.Key : null,
         };
     }
 

@@ -10,9 +10,9 @@ internal static class Hints
     public static ImmutableArray<Hint> ForName(Sonority asked, Voicing subject, bool isHeard, ImmutableArray<Choice> choices, Random random)
     {
         ChordSymbol symbol = asked.First.Symbol!;
-        Hint first = isHeard ? Arpeggio : new Hint(QuestionWords.Tones(SpelledStrings.Names(asked)));
+        var root = new Hint(QuestionWords.Root(symbol.Root));
         Hint last = choices.Length > 2 ? RuleOut(choices, subject, random) : new Hint(QuestionWords.Family(ChordFamilies.Of(symbol.Quality)));
-        return [first, new Hint(QuestionWords.Root(symbol.Root)), last];
+        return isHeard ? [Arpeggio, root, last] : [root, new Hint(QuestionWords.Tones(SpelledStrings.Names(asked))), last];
     }
 
     public static ImmutableArray<Hint> ForPlacing(Voicing subject)

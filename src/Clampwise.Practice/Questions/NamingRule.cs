@@ -52,13 +52,13 @@ internal sealed class NamingRule : DirectionRule
         {
             Sonority asked = _asked(right);
             Acceptance acceptance = asked.Accepts(symbol);
-            if (NameVerdicts.IsRight(acceptance))
+            if (NameVerdicts.IsRight(acceptance, symbol, asked))
             {
                 return NameVerdicts.Right(symbol, acceptance, asked, right);
             }
 
             bool isOther = (asked == right.Shape ? right.Sounding : right.Shape).Accepts(symbol).IsAccepted;
-            Verdict wrong = Wrong(question, symbol, context);
+            Verdict wrong = !isOther && TrapOf(right)?.VerdictOn(symbol) is { } trapped ? trapped : Wrong(question, symbol, context);
             return isOther && _isHeard
                 ? new Verdict(true, symbol.ToString(), asked.Name, right) { Remark = QuestionWords.ShapeNameTaken(asked.Name) }
                 : wrong with { Remark = isOther ? QuestionWords.OtherSide(question.Direction, asked.Name) : wrong.Remark };
@@ -82,14 +82,32 @@ internal sealed class NamingRule : DirectionRule
         };
     }
 
+    // What is seen can be read as under a full capo; what is heard cannot.
+    private FullCapoTrap? TrapOf(Voicing voicing) => _isHeard ? null : FullCapoTrap.Of(voicing, _asked);
+
     private ImmutableArray<Choice> ChoicesFor(PracticeItem item, AskContext context)
     {
         Voicing subject = item.Subject.Voicing;
-        bool Differs(DrillVoicing other) => _asked(other.Voicing).First.Symbol is { } symbol && !NameVerdicts.IsRight(_asked(subject).Accepts(symbol));
-        IEnumerable<Choice> wrong = context.Alternatives(item, context.Options.ChoiceCount * 2, Differs)
-            .Select(other => new Choice(_asked(other.Voicing).Name, other.Voicing))
-            .DistinctBy(choice => choice.Text)
-            .Take(context.Options.ChoiceCount - 1);
-        return Choices.Shuffled(new Choice(_asked(subject).Name, subject), wrong, context.Random);
+        int wanted = context.Options.ChoiceCount - 1;
+        IEnumerable<Choice> likely = context.Alternatives(item, int.MaxValue, other => IsWrong(subject, other.Voicing))
+            .Select(other => ChoiceOf(other.Voicing));
+        IEnumerable<Choice> trap = TrapOf(subject) is { } set && IsWrong(subject, set.Voicing) ? [ChoiceOf(set.Voicing)] : [];
+        IEnumerable<Choice> slips = Variations.OfTwoStrings(subject).Where(other => IsWrong(subject, other)).Select(ChoiceOf);
+        ImmutableArray<Choice> wrong = WrongNames.Of([.. trap], likely, slips, choice => Shared(subject, choice.Voicing), wanted);
+        return Choices.Shuffled(ChoiceOf(subject), wrong, context.Random);
+    }
+
+    private Choice ChoiceOf(Voicing voicing) => new(_asked(voicing).Name, voicing);
+
+    private bool IsWrong(Voicing right, Voicing other) => _asked(other).First.Symbol is { } symbol
+        && !NameVerdicts.IsRight(_asked(right).Accepts(symbol))
+        && !(_isHeard && right.Shape.Accepts(symbol).IsAccepted);
+
+    // Of root and bass; a name that nobody would think of shares nothing.
+    private int Shared(Voicing right, Voicing other)
+    {
+        (FirstReading own, FirstReading read) = (_asked(right).First, _asked(other).First);
+        return read.Quality is not { } quality || ChordFamilies.Of(quality) == ChordFamily.Other ? 0
+            : (own.Root == read.Root ? 1 : 0) + (own.Bass == read.Bass ? 1 : 0);
     }
 }

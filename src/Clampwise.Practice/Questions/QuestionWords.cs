@@ -7,7 +7,7 @@ namespace Clampwise.Practice;
 internal static class QuestionWords
 {
     public const string AskPick = "Which of these shapes do you hear?";
-    public const string AskCompare = "Two voicings: the same or different? If different, which string moved?";
+    public const string AskCompare = "Two voicings: the same or different? If different, which strings moved?";
     public const string Same = "the same";
     public const string OneFinger = "One finger is shown.";
     public const string ArpeggioComes = "Once more, one string after another from the lowest.";
@@ -17,7 +17,7 @@ internal static class QuestionWords
     {
         Direction.SeeShapeSayShapeName => setup.Home is null ? "Which chord is this?" : "Which chord is this, counted from the home clamp?",
         Direction.SeeShapeSaySoundingName => "How does this shape sound at concert pitch?",
-        _ => "Which chord do you hear?",
+        _ => "Which chord do you hear, at concert pitch?",
     };
 
     public static string AskPlace(string name, Setup setup) => setup.Home is null ? $"Place {name}." : $"Place {name}, counted from the home clamp.";

@@ -39,7 +39,7 @@ internal sealed class TranslatingRule : DirectionRule
     {
         Sonority asked = AskedSide(question.Subject);
         Acceptance acceptance = asked.Accepts(symbol);
-        if (NameVerdicts.IsRight(acceptance))
+        if (NameVerdicts.IsRight(acceptance, symbol, asked))
         {
             return NameVerdicts.Right(symbol, acceptance, asked, question.Subject);
         }

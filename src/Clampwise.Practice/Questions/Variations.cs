@@ -10,10 +10,16 @@ public static class Variations
     /// <summary>Every voicing in which one sounding string sounds otherwise by at most two frets, and which still reads as a chord.</summary>
     public static IEnumerable<Voicing> OfOneString(Voicing voicing) => Changed(voicing).Where(IsChord);
 
+    /// <summary>Every voicing in which two sounding strings sound otherwise, each by at most two frets, and which still reads as a chord.</summary>
+    public static IEnumerable<Voicing> OfTwoStrings(Voicing voicing) => TwoChanged(voicing).Where(IsChord);
+
     /// <summary>The nearest voicing, by strings changed, that satisfies a test; null if none within two strings does.</summary>
     public static Voicing? Nearest(Voicing voicing, Func<Voicing, bool> test) =>
         Changed(voicing).FirstOrDefault(test)
-        ?? Changed(voicing).SelectMany(Changed).FirstOrDefault(other => StringChanges.Between(voicing, other).Count == 2 && test(other));
+        ?? TwoChanged(voicing).FirstOrDefault(test);
+
+    private static IEnumerable<Voicing> TwoChanged(Voicing voicing) =>
+        Changed(voicing).SelectMany(Changed).Where(other => StringChanges.Between(voicing, other).Count == 2);
 
     private static bool IsChord(Voicing voicing) => voicing.Sounding.First.Quality is not null;
 

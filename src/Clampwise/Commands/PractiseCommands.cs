@@ -55,13 +55,13 @@ internal static class PractiseCommands
 
             if (!PlainMode.IsChosen(around, isPlain))
             {
-                return planned.IsEmpty ? NothingToAsk(around) : screens(shell => new SessionPage(shell, desk, Start(desk, planned, seed)));
+                return planned.IsEmpty ? NothingToAsk(around, planned) : screens(shell => new SessionPage(shell, desk, Start(desk, planned, seed)));
             }
 
             desk.TakeUpKept();
             // A seed asks for the same questions each time: what was put down would come between.
             SessionState? resting = seed is null && desk.Resting is { } kept && kept.Kind == planned.Kind && kept.Title == planned.Title ? kept : null;
-            return planned.IsEmpty && resting is null ? NothingToAsk(around) : RunPlain(around, desk, resting ?? Start(desk, planned, seed));
+            return planned.IsEmpty && resting is null ? NothingToAsk(around, planned) : RunPlain(around, desk, resting ?? Start(desk, planned, seed));
         });
 
     private static SessionState Start(Desk desk, SessionPlan planned, int? seed) =>
@@ -75,9 +75,9 @@ internal static class PractiseCommands
         return desk.Close() is { } unkept ? around.Fail(unkept) : isKept ? ExitCode.Good : ExitCode.Trouble;
     }
 
-    private static int NothingToAsk(Surroundings around)
+    private static int NothingToAsk(Surroundings around, SessionPlan plan)
     {
-        around.Out.WriteLine("Nothing to ask just now.");
+        around.Out.WriteLine(plan.WhyEmpty is { } why ? $"Nothing to ask just now: {why}" : "Nothing to ask just now.");
         return ExitCode.Good;
     }
 }

@@ -51,7 +51,7 @@ public class PlainTalkTests
     [Theory]
     [InlineData(Direction.SeeShapeSayShapeName, "Which chord is this, counted from the home clamp? Answer with a number or a name.")]
     [InlineData(Direction.NamePlaceShape, "Place D, counted from the home clamp. Answer with its frets, lowest string first.")]
-    [InlineData(Direction.HearTwoCompare, "which string moved? Answer same, or different and the strings.")]
+    [InlineData(Direction.HearTwoCompare, "which strings moved? Answer same, or different and the strings.")]
     [InlineData(Direction.ShapeNameSaySoundingName, "How does it sound? Answer with a name.")]
     [InlineData(Direction.ChangeInTime, "count the clean changes. Answer with their number.")]
     public void A_question_says_how_to_answer_it(Direction direction, string words) =>

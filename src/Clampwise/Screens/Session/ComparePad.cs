@@ -5,7 +5,7 @@ using Terminal.Gui.Input;
 
 namespace Clampwise.Screens.Session;
 
-/// <summary>Two voicings heard: the same, or which string moved.</summary>
+/// <summary>Two voicings heard: the same, or which strings moved.</summary>
 internal sealed class ComparePad(Question question) : AnswerPad
 {
     private StringSet _moved;
@@ -17,7 +17,7 @@ internal sealed class ComparePad(Question question) : AnswerPad
     public override IEnumerable<Line> Draw(int width, IReadOnlySet<int> ruledOut) =>
     [
         Line.Of("   s  ", Tone.Key).And("the same", Tone.Strong),
-        Line.Of($" 1-{question.Setup.StringCount}  ", Tone.Key).And("different: mark a string that moved, then Enter", Tone.Strong),
+        Line.Of($" 1-{question.Setup.StringCount}  ", Tone.Key).And("different: mark the strings that moved, then Enter", Tone.Strong),
         Line.Of(_moved.Count > 0 ? $"      moved: string {_moved}" : "", Tone.Quiet),
     ];
 

@@ -18,6 +18,7 @@ internal sealed class DrillsPage(Shell shell, Desk desk) : Page
     // The longest of what is said of a drill; a narrow screen cuts titles, not that.
     private const string OtherClamp = "takes another clamp";
     private int _at;
+    private string? _notice;
 
     public override string Title => "drills";
 
@@ -42,12 +43,13 @@ internal sealed class DrillsPage(Shell shell, Desk desk) : Page
             More(top, _drills.Length - top - list.Length),
             Line.Of($"{_drills[_at].Setup}", Tone.Held),
             .. desk.Draw(new FretboardPicture(_drills[_at].Setup, Fretboard.Fretting.AllRinging(_drills[_at].Setup.StringCount)), width, Math.Max(LyingRows, height - list.Length - WordRows)),
-            .. Line.Wrap(_drills[_at].Note ?? "", width, Tone.Quiet).Take(2),
+            .. _notice is { } said ? Line.Wrap(said, width, Tone.Wrong) : Line.Wrap(_drills[_at].Note ?? "", width, Tone.Quiet).Take(2),
         ];
     }
 
     public override bool Press(Key key)
     {
+        _notice = null;
         if (key == Key.CursorDown || key == Key.CursorUp)
         {
             _at = Math.Clamp(_at + (key == Key.CursorDown ? 1 : -1), 0, _drills.Length - 1);
@@ -57,6 +59,7 @@ internal sealed class DrillsPage(Shell shell, Desk desk) : Page
         if (key == Key.Enter)
         {
             SessionPlan plan = DailyPlanner.Plan(desk.Request(), _drills[_at]);
+            _notice = plan.IsEmpty ? $"Nothing to ask just now: {plan.WhyEmpty}" : null;
             if (!plan.IsEmpty)
             {
                 shell.Replace(new SessionPage(shell, desk, desk.Start(plan)));

@@ -120,7 +120,7 @@ internal sealed class TodayPage(Shell shell, Desk desk, SettingsKeeper settings,
 
     private SessionState? Planned(SessionPlan plan, string otherwise)
     {
-        _notice = plan.IsEmpty ? otherwise : null;
+        _notice = !plan.IsEmpty ? null : plan.WhyEmpty is { } why && !desk.Repertoire.Drills.IsEmpty ? $"Nothing to ask just now: {why}" : otherwise;
         return plan.IsEmpty ? null : desk.Start(plan);
     }
 
