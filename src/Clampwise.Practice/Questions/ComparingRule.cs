@@ -51,7 +51,7 @@ internal sealed class ComparingRule : DirectionRule
             IsPartly = isRight && moved.Count > 0 && !namesOne,
             Answered = second,
             Differing = moved,
-            Remark = moved.Count > 0 ? QuestionWords.WhatDiffers(question.Subject, second) : null,
+            WhatDiffers = moved.Count > 0 ? QuestionWords.WhatDiffers(question.Subject, second) : null,
             ConfusedWith = !isRight && moved.Count > 0 ? question.Partner.Key : null,
         };
     }

@@ -48,7 +48,7 @@ internal sealed class NamingRule : DirectionRule
     private Result<Verdict> JudgeName(Question question, string text, AskContext context)
     {
         Voicing right = question.Subject;
-        return ChordSymbol.Parse(text).Select(symbol =>
+        return AnsweredName.Read(text).Select(symbol =>
         {
             Sonority asked = _asked(right);
             Acceptance acceptance = asked.Accepts(symbol);
@@ -61,7 +61,7 @@ internal sealed class NamingRule : DirectionRule
             Verdict wrong = Wrong(question, symbol, context);
             return isOther && _isHeard
                 ? new Verdict(true, symbol.ToString(), asked.Name, right) { Remark = QuestionWords.ShapeNameTaken(asked.Name) }
-                : wrong with { Remark = isOther ? QuestionWords.OtherSide(question.Direction, asked.Name) : wrong.Remark };
+                : isOther ? wrong with { Remark = QuestionWords.OtherSide(question.Direction, asked.Name), WhatDiffers = null } : wrong;
         });
     }
 
@@ -78,7 +78,7 @@ internal sealed class NamingRule : DirectionRule
             Answered = answered,
             Differing = answered is null ? default : StringChanges.Between(right, answered),
             ConfusedWith = known?.Key,
-            Remark = answered is null ? null : QuestionWords.WhatDiffers(right, answered),
+            WhatDiffers = answered is null ? null : QuestionWords.WhatDiffers(right, answered),
         };
     }
 

@@ -54,7 +54,7 @@ internal sealed class DrillsPage(Shell shell, Desk desk) : Page
             SessionPlan plan = DailyPlanner.Plan(desk.Request(), _drills[_at]);
             if (!plan.IsEmpty)
             {
-                shell.Replace(new SessionPage(shell, desk, desk.Start(plan)));
+                shell.Replace(WaitingPage.ToStart(shell, desk, plan));
             }
 
             return true;
