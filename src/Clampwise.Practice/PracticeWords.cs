@@ -45,6 +45,9 @@ internal static class PracticeWords
 
     public static Fault NoSuchChoice(int found, int count) => new($"there is no choice {found}: expected 1 to {count}");
 
+    public static Fault NoName(string found, int column) =>
+        new($"expected a chord name, which begins with a letter A to G in either case, such as D, f#m or Bb7; found '{found}'", column);
+
     public static Fault NegativeChanges(int found) => new($"expected a number of changes, 0 or more, found {found}");
 
     public static Fault NothingSounds { get; } = new("nothing sounds yet: let a string ring or place a finger");

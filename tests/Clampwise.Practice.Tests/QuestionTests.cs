@@ -83,7 +83,7 @@ public class QuestionTests
     public void Names(Direction direction, string answer, bool isRight, string? remark)
     {
         Verdict verdict = Judge(Ask(Examples.Lantern, 5, direction), new Answer.Name(answer));
-        Assert.Equal((isRight, remark), (verdict.IsCorrect, verdict.Remark));
+        Assert.Equal((isRight, remark), (verdict.IsCorrect, verdict.Remark ?? verdict.WhatDiffers));
     }
 
     [Fact]
@@ -127,6 +127,35 @@ public class QuestionTests
     }
 
     [Fact]
+    public void Where_the_roots_differ_only_pitches_are_compared()
+    {
+        Setup standard = Setup.Parse("standard").Value;
+        string Differ(string right, string answered) => StringChanges.InWords(Voicing.Parse(standard, right).Value, Voicing.Parse(standard, answered).Value);
+        Assert.Equal("string 6: E2, not G2; string 4: E3, not D3; string 3: G#3, not G3; string 1: E4, not G4", Differ("022100", "320003"));
+        Assert.Equal("string 3: G#3 (the third), not G3 (the minor third)", Differ("022100", "022000"));
+    }
+
+    [Theory]
+    [InlineData("xyz", "column 1: expected a chord name, which begins with a letter A to G in either case, such as D, f#m or Bb7; found 'xyz'")]
+    [InlineData("  h7", "column 3: expected a chord name, which begins with a letter A to G in either case, such as D, f#m or Bb7; found 'h7'")]
+    [InlineData("am9x", null)]
+    [InlineData("", "column 1: expected a chord name, which begins with a letter A to G in either case, such as D, f#m or Bb7; found ''")]
+    public void A_root_is_read_in_either_case(string answer, string? words)
+    {
+        Question question = Ask(Examples.Lantern, 5, Direction.SeeShapeSayShapeName);
+        Assert.True(Judge(question, new Answer.Name(" a")).IsCorrect);
+        Assert.False(QuestionMaker.Judge(question, new Answer.Name(answer), Examples.Context()).TryGet(out _, out Fault? fault));
+        Assert.True(words is null ? fault.Column == 4 : words == fault.ToString(), fault.ToString());
+    }
+
+    [Theory]
+    [InlineData(Direction.SeeShapeSayShapeName, 1, "Its tones from the lowest, counted from the clamp: A, E, C#.")]
+    [InlineData(Direction.NamePlaceShape, 0, "Its tones from the lowest, counted from the clamp: A, E, C#.")]
+    [InlineData(Direction.SeeShapeSaySoundingName, 1, "Its tones from the lowest: B, F#, D#.")]
+    public void Tones_that_are_counted_from_the_clamp_say_so(Direction direction, int hint, string words) =>
+        Assert.Equal(words, Ask(Examples.Lantern, 5, direction).Hints[hint].Words);
+
+    [Fact]
     public void A_wrong_name_that_no_drill_has_is_worked_out()
     {
         // The A shape with its middle string let down a semitone reads Amaj7: no drill of these has it.
@@ -149,13 +178,13 @@ public class QuestionTests
     }
 
     [Theory]
-    [InlineData("^ x 0 2 2 1 0", "What you placed is Am. String 2: D#4 (the third), not D4 (the minor third)")]
-    [InlineData("^ x 0 2 2 0 0", "What you placed is Asus2. String 2: D#4 (the third), not C#4 (the second)")]
-    public void A_wrong_placing_says_what_it_was(string placed, string remark)
+    [InlineData("^ x 0 2 2 1 0", "What you placed is Am.", "String 2: D#4 (the third), not D4 (the minor third)")]
+    [InlineData("^ x 0 2 2 0 0", "What you placed is Asus2.", "String 2: D#4 (the third), not C#4 (the second)")]
+    public void A_wrong_placing_says_what_it_was(string placed, string remark, string differs)
     {
         Question question = Ask(Examples.Lantern, 5, Direction.NamePlaceShape);
         Verdict verdict = Judge(question, new Answer.Placed(Fretting.Parse(placed, question.Setup).Value));
-        Assert.Equal((false, remark), (verdict.IsCorrect, verdict.Remark));
+        Assert.Equal((false, remark, differs), (verdict.IsCorrect, verdict.Remark, verdict.WhatDiffers));
         Assert.Equal("2", verdict.Differing.ToString());
         Assert.NotNull(verdict.ConfusedWith);
     }
@@ -311,7 +340,7 @@ public class QuestionTests
     {
         Question question = Ask(Examples.Lantern, 5, Direction.SeeShapeSayShapeName);
         Assert.Equal(
-            ["Its root is A.", "Its tones from the lowest: A, E, C#.", "It is a plain major chord."],
+            ["Its root is A.", "Its tones from the lowest, counted from the clamp: A, E, C#.", "It is a plain major chord."],
             question.Hints.Select(hint => hint.Words));
         Question place = Ask(Examples.Lantern, 5, Direction.NamePlaceShape);
         Assert.Equal("1,5-6", place.Hints[1].Shown.ToString());

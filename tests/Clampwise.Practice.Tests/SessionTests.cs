@@ -108,7 +108,7 @@ public class SessionTests
         Player player = Quiz(Direction.SeeShapeSayShapeName);
         player.Begin();
         SessionStep step = player.Answer(new Answer.Name("h?"));
-        Assert.Contains("expected a note letter", step.Of<SessionEffect.Refuse>().Single().Fault.Message, StringComparison.Ordinal);
+        Assert.Contains("expected a chord name", step.Of<SessionEffect.Refuse>().Single().Fault.Message, StringComparison.Ordinal);
         Assert.Equal(SessionPhase.Asking, player.State.Phase);
         Assert.Empty(player.Log);
     }

@@ -4,14 +4,14 @@ namespace Clampwise.Practice;
 internal static class PlanningWords
 {
     public static string Backlog(Backlog backlog) =>
-        $"{backlog.Due} items have rested a while. Today brings back {backlog.Today}, those that gain most; about {backlog.Sessions} "
-        + $"session{(backlog.Sessions == 1 ? "" : "s")} like this and all are back. Nothing new until then.";
+        $"{Counted.Of(backlog.Due, "item")} {(backlog.Due == 1 ? "has" : "have")} rested a while. Today brings back {backlog.Today}, those that gain most; about "
+        + $"{Counted.Of(backlog.Sessions, "session")} like this and all are back. Nothing new until then.";
 
     public static string Fit(FitReport report) => report.IsAccepted
         ? $"The memory model now follows your own {report.Answers} answers: it predicts the newest fifth of them with a loss of "
             + $"{report.LossAfter:0.0000} instead of {report.LossBefore:0.0000}. It can be undone."
         : report.Answers < WeightFit.LeastAnswers
-            ? $"The memory model stays as it is: {report.Answers} answers are too few to fit it, {WeightFit.LeastAnswers} are needed."
+            ? $"The memory model stays as it is: {Counted.Of(report.Answers, "answer")} {(report.Answers == 1 ? "is" : "are")} too few to fit it, {WeightFit.LeastAnswers} are needed."
             : $"The memory model stays as it is: fitted to {report.Answers} answers it predicts the newest fifth of them no better "
                 + $"({report.LossAfter:0.0000} against {report.LossBefore:0.0000}).";
 
@@ -27,7 +27,7 @@ internal static class PlanningWords
 
     public static string RecallFallen(double recall) => $"recall is down to {recall * 100:0} %";
 
-    public static string Missed(int misses, int of) => $"missed {misses} of the last {of} times";
+    public static string Missed(int misses, int of) => of == 1 ? "missed the only time it was asked" : $"missed {misses} of the last {of} times";
 
     public static string Lapsed(int lapses) => $"lost {(lapses == 1 ? "once" : $"{lapses} times")} after it was known";
 

@@ -50,7 +50,7 @@ internal sealed class ComparingRule : DirectionRule
             IsPartly = isRight && compared.Moved != moved,
             Answered = second,
             Differing = moved,
-            Remark = moved.Count > 0 ? QuestionWords.WhatDiffers(question.Subject, second) : null,
+            WhatDiffers = moved.Count > 0 ? QuestionWords.WhatDiffers(question.Subject, second) : null,
             ConfusedWith = compared.IsSame && moved.Count > 0 ? question.Partner.Key : null,
         };
     }

@@ -12,7 +12,7 @@ internal static class Hints
         ChordSymbol symbol = asked.First.Symbol!;
         var root = new Hint(QuestionWords.Root(symbol.Root));
         Hint last = choices.Length > 2 ? RuleOut(choices, subject, random) : new Hint(QuestionWords.Family(ChordFamilies.Of(symbol.Quality)));
-        return isHeard ? [Arpeggio, root, last] : [root, new Hint(QuestionWords.Tones(SpelledStrings.Names(asked))), last];
+        return isHeard ? [Arpeggio, root, last] : [root, new Hint(QuestionWords.Tones(SpelledStrings.Names(asked), IsFromClamp(asked, subject))), last];
     }
 
     public static ImmutableArray<Hint> ForPlacing(Voicing subject)
@@ -21,7 +21,7 @@ internal static class Hints
         StringSet low = StringSet.Of(subject.Strings.Where(s => s.Stop.IsFretted).Take(1).Select(s => s.Number));
         return
         [
-            new Hint(QuestionWords.Tones(SpelledStrings.Names(subject.Shape))),
+            new Hint(QuestionWords.Tones(SpelledStrings.Names(subject.Shape), IsFromClamp(subject.Shape, subject))),
             new Hint(QuestionWords.Ringing(ringing)) { Shown = ringing.Union(Where(subject, s => s.Stop.IsMuted)) },
             new Hint(QuestionWords.OneFinger) { Shown = ringing.Union(Where(subject, s => s.Stop.IsMuted)).Union(low) },
         ];
@@ -50,6 +50,9 @@ internal static class Hints
 
     public static ImmutableArray<Hint> ForTranslating(Setup setup, ChordSymbol expected) =>
         [new Hint(QuestionWords.HomeUp(setup.HomeFret.Number)), new Hint(QuestionWords.Root(expected.Root))];
+
+    // The strings sound otherwise than a shape is named: what is counted from the clamp says so.
+    private static bool IsFromClamp(Sonority asked, Voicing subject) => asked == subject.Shape && subject.Setup.HomeFret > Fret.Nut;
 
     private static Hint Arpeggio { get; } = new(QuestionWords.ArpeggioComes) { IsArpeggio = true };
 

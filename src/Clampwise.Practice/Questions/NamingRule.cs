@@ -48,7 +48,7 @@ internal sealed class NamingRule : DirectionRule
     private Result<Verdict> JudgeName(Question question, string text, AskContext context)
     {
         Voicing right = question.Subject;
-        return ChordSymbol.Parse(text).Select(symbol =>
+        return AnsweredName.Read(text).Select(symbol =>
         {
             Sonority asked = _asked(right);
             Acceptance acceptance = asked.Accepts(symbol);
@@ -61,7 +61,7 @@ internal sealed class NamingRule : DirectionRule
             Verdict wrong = !isOther && TrapOf(right)?.VerdictOn(symbol) is { } trapped ? trapped : Wrong(question, symbol, context);
             return isOther && _isHeard
                 ? new Verdict(true, symbol.ToString(), asked.Name, right) { Remark = QuestionWords.ShapeNameTaken(asked.Name) }
-                : wrong with { Remark = isOther ? QuestionWords.OtherSide(question.Direction, asked.Name) : wrong.Remark };
+                : isOther ? wrong with { Remark = QuestionWords.OtherSide(question.Direction, asked.Name), WhatDiffers = null } : wrong;
         });
     }
 
@@ -78,7 +78,7 @@ internal sealed class NamingRule : DirectionRule
             Answered = answered,
             Differing = answered is null ? default : StringChanges.Between(right, answered),
             ConfusedWith = known?.Key,
-            Remark = answered is null ? null : QuestionWords.WhatDiffers(right, answered),
+            WhatDiffers = answered is null ? null : QuestionWords.WhatDiffers(right, answered),
         };
     }
 
@@ -91,11 +91,14 @@ internal sealed class NamingRule : DirectionRule
         int wanted = context.Options.ChoiceCount - 1;
         IEnumerable<Choice> likely = context.Alternatives(item, int.MaxValue, other => IsWrong(subject, other.Voicing))
             .Select(other => ChoiceOf(other.Voicing));
-        IEnumerable<Choice> trap = TrapOf(subject) is { } set && IsWrong(subject, set.Voicing) ? [ChoiceOf(set.Voicing)] : [];
+        IEnumerable<Choice> trap = TrapOf(subject) is { } set && IsWrong(subject, set.Voicing) && IsPlain(set.Voicing) ? [ChoiceOf(set.Voicing)] : [];
         IEnumerable<Choice> slips = Variations.OfTwoStrings(subject).Where(other => IsWrong(subject, other)).Select(ChoiceOf);
         ImmutableArray<Choice> wrong = WrongNames.Of([.. trap], likely, slips, choice => Shared(subject, choice.Voicing), wanted);
         return Choices.Shuffled(ChoiceOf(subject), wrong, context.Random);
     }
+
+    // A name with added or altered tones would stand out among plain ones, and be seen through.
+    private bool IsPlain(Voicing voicing) => _asked(voicing).First.Quality is { Added.Count: 0, Altered.Count: 0, Omitted.Count: 0 };
 
     private Choice ChoiceOf(Voicing voicing) => new(_asked(voicing).Name, voicing);
 

@@ -45,7 +45,7 @@ internal sealed class PickingRule : DirectionRule
         {
             Answered = picked,
             Differing = StringChanges.Between(right, picked),
-            Remark = isRight ? null : QuestionWords.WhatDiffers(right, picked),
+            WhatDiffers = isRight ? null : QuestionWords.WhatDiffers(right, picked),
             ConfusedWith = isRight ? null : ShapeKey.Of(picked),
         };
     }

@@ -48,12 +48,13 @@ internal sealed class PlacingRule : DirectionRule
             Answered = placed,
             Differing = StringChanges.Between(right, placed),
             Remark = RemarkOn(placed, right, isRight),
+            WhatDiffers = isRight ? null : QuestionWords.WhatDiffers(right, placed),
             ConfusedWith = isRight ? null : TakenFor(question, placed, context),
         };
     }
 
     private static string? RemarkOn(Voicing placed, Voicing right, bool isRight) =>
-        placed.Equals(right) ? null : isRight ? QuestionWords.AnotherVoicing(placed, right) : QuestionWords.PlacedWas(placed, right);
+        placed.Equals(right) ? null : isRight ? QuestionWords.AnotherVoicing(placed, right) : QuestionWords.PlacedWas(placed);
 
     private static ShapeKey TakenFor(Question question, Voicing placed, AskContext context)
     {

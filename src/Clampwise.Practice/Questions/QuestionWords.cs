@@ -29,15 +29,15 @@ internal static class QuestionWords
     public static string AskChange(Voicing one, Voicing other) =>
         $"Change between {one.ShapeName} and {other.ShapeName} for one minute, and count the clean changes.";
 
-    public static string Tones(IEnumerable<NoteName> tones) => $"Its tones from the lowest: {string.Join(", ", tones)}.";
+    public static string Tones(IEnumerable<NoteName> tones, bool isFromClamp) => $"Its tones from the lowest{(isFromClamp ? ", counted from the clamp" : "")}: {string.Join(", ", tones)}.";
 
     public static string Root(NoteName root) => $"Its root is {root}.";
 
     public static string LowestNote(Pitch pitch) => $"Its lowest note is {pitch}.";
 
-    public static string HomeUp(int frets) => $"The home clamp is at fret {frets}: a shape sounds {frets} semitone{(frets == 1 ? "" : "s")} above its name.";
+    public static string HomeUp(int frets) => $"The home clamp is at fret {frets}: a shape sounds {Counted.Of(frets, "semitone")} above its name.";
 
-    public static string Ringing(StringSet strings) => strings.Count == 0 ? "No string rings by itself." : $"Left to ring: string {strings}.";
+    public static string Ringing(StringSet strings) => strings.Count == 0 ? "No string rings by itself." : $"Left to ring: {Spoken.Strings(strings)}.";
 
     public static string ListenTo(StringSet strings) => $"Listen to {Spoken.Strings(strings)}: if anything moved, one of them did.";
 
@@ -80,14 +80,14 @@ internal static class QuestionWords
         ? $"Right; the drill plays it as {own.Fretting.ToHomeText(own.Setup)}."
         : $"Right; what you placed reads {placed.ShapeName} first. The drill plays it as {own.Fretting.ToHomeText(own.Setup)}.";
 
-    public static string PlacedWas(Voicing placed, Voicing right) => placed.Shape.First.Quality is null
-        ? $"What you placed is no chord by name: {placed.ShapeName}. {WhatDiffers(right, placed)}"
-        : $"What you placed is {placed.ShapeName}. {WhatDiffers(right, placed)}";
+    public static string PlacedWas(Voicing placed) => placed.Shape.First.Quality is null
+        ? $"What you placed is no chord by name: {placed.ShapeName}."
+        : $"What you placed is {placed.ShapeName}.";
 
     public static string WhatDiffers(Voicing right, Voicing answered) =>
         StringChanges.InWords(right, answered) is [var first, .. var rest] ? char.ToUpperInvariant(first) + rest : "";
 
-    public static string Different(StringSet moved) => moved.Count > 0 ? $"different: string {moved}" : "different";
+    public static string Different(StringSet moved) => moved.Count > 0 ? $"different: {Spoken.Strings(moved)}" : "different";
 
-    public static string Changes(int count) => $"{count} changes in a minute";
+    public static string Changes(int count) => $"{Counted.Of(count, "change")} in a minute";
 }

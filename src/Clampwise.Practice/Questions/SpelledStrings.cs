@@ -7,8 +7,8 @@ namespace Clampwise.Practice;
 /// <summary>What each string of a voicing sounds, spelled as its first reading wants it: the third of B is D#, never Eb.</summary>
 internal static class SpelledStrings
 {
-    /// <summary>One text for each string, lowest first: <c>D#4 (the third)</c>, or <c>muted</c>.</summary>
-    public static ImmutableArray<string> Of(Voicing voicing)
+    /// <summary>One text for each string, lowest first: <c>D#4 (the third)</c>, without degrees <c>D#4</c>, or <c>muted</c>.</summary>
+    public static ImmutableArray<string> Of(Voicing voicing, bool withDegrees)
     {
         ImmutableArray<SoundingTone>? tones = voicing.Sounding.Readings.FirstOrDefault()?.Tones;
         int next = 0;
@@ -16,7 +16,8 @@ internal static class SpelledStrings
         foreach (SoundingString sounding in voicing.Strings)
         {
             texts.Add(sounding.Pitch is not { } pitch ? PracticeWords.Muted
-                : tones is { } read ? $"{read[next].Spelled} ({VoicingWords.Say(read[next].Degree)})" : $"{pitch}");
+                : tones is not { } read ? $"{pitch}"
+                : withDegrees ? $"{read[next].Spelled} ({VoicingWords.Say(read[next].Degree)})" : $"{read[next].Spelled}");
             next += sounding.Pitch is null ? 0 : 1;
         }
 

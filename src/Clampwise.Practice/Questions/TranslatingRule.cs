@@ -33,7 +33,7 @@ internal sealed class TranslatingRule : DirectionRule
 
     /// <inheritdoc/>
     public override Result<Verdict> Judge(Question question, Answer answer, AskContext context) =>
-        answer is Answer.Name name ? ChordSymbol.Parse(name.Text).Select(symbol => VerdictOn(question, symbol, context)) : WrongForm(question);
+        answer is Answer.Name name ? AnsweredName.Read(name.Text).Select(symbol => VerdictOn(question, symbol, context)) : WrongForm(question);
 
     private Verdict VerdictOn(Question question, ChordSymbol symbol, AskContext context)
     {

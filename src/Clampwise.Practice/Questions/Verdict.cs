@@ -19,6 +19,12 @@ public sealed record Verdict(bool IsCorrect, string Given, string Expected, Voic
     /// <summary>One sentence: with a right answer what else to know of it, with a wrong one what it was; null for nothing.</summary>
     public string? Remark { get; init; }
 
+    /// <summary>
+    /// What parts <see cref="Answered"/> from <see cref="Right"/>, string by string in a sentence, where the answer calls for it; null
+    /// where it does not. Views that draw both, or say each string, leave it out.
+    /// </summary>
+    public string? WhatDiffers { get; init; }
+
     /// <summary>The voicing that the answer stands for: the shape placed or picked, or the nearest shape of the name given; null if none.</summary>
     public Voicing? Answered { get; init; }
 

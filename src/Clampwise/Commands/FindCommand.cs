@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Clampwise.Fretboard;
+using Clampwise.Practice;
 using Clampwise.Theory;
 
 namespace Clampwise.Commands;
@@ -48,7 +49,7 @@ internal static class FindCommand
     {
         if (!asJson)
         {
-            around.Out.WriteLine($"{result.Total} voicings in {setup}{(result.Voicings.Length < result.Total ? $", the best {result.Voicings.Length}" : "")}");
+            around.Out.WriteLine($"{Counted.Of(result.Total, "voicing")} in {setup}{(result.Voicings.Length < result.Total ? $", the best {result.Voicings.Length}" : "")}");
         }
 
         foreach (FoundVoicing found in asJson ? result.Voicings : [])

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Clampwise.Fretboard;
+using Clampwise.Practice;
 using Clampwise.Theory;
 
 namespace Clampwise.Commands;
@@ -65,7 +66,7 @@ internal static class NameCommand
 
             if (bad > 0)
             {
-                around.Error.WriteLine($"clampwise: {bad} of {number} lines could not be read");
+                around.Error.WriteLine($"clampwise: {bad} of {Counted.Of(number, "line")} could not be read");
             }
 
             return bad > 0 ? ExitCode.BadInput : ExitCode.Good;

@@ -16,8 +16,9 @@ internal static class PractiseCommands
         var id = new Argument<string?>("id") { Description = "One drill alone; all that are open unless given.", Arity = ArgumentArity.ZeroOrOne };
         Option<bool> plain = PlainOption();
         Option<int?> seed = SeedOption();
-        var command = new Command("drill", "The daily drill, or one drill alone; with --plain line by line, for screen readers and pipes.") { id, plain, seed };
-        command.SetAction(parsed => Run(around, parsed.GetValue(data), parsed.GetValue(minutes), parsed.GetValue(plain), parsed.GetValue(seed), (desk, request) =>
+        Option<bool> fresh = NewOption();
+        var command = new Command("drill", "The daily drill, or one drill alone; with --plain line by line, for screen readers and pipes.") { id, plain, seed, fresh };
+        command.SetAction(parsed => Run(around, parsed.GetValue(data), parsed.GetValue(minutes), new Wish(parsed.GetValue(plain), parsed.GetValue(seed), parsed.GetValue(fresh)), (desk, request) =>
             parsed.GetValue(id) is not { } wanted ? DailyPlanner.Plan(request)
                 : desk.Drills.FirstOrDefault(drill => drill.Id.ToString() == wanted) is { } drill ? DailyPlanner.Plan(request, drill)
                 : null));
@@ -29,40 +30,50 @@ internal static class PractiseCommands
         var count = new Option<int>("--count") { Description = "How many questions.", HelpName = "number", DefaultValueFactory = _ => QuizPlanner.UsualCount };
         Option<bool> plain = PlainOption();
         Option<int?> seed = SeedOption();
-        var command = new Command("quiz", "Name that voicing; with --plain line by line.") { count, plain, seed };
+        Option<bool> fresh = NewOption();
+        var command = new Command("quiz", "Name that voicing; with --plain line by line.") { count, plain, seed, fresh };
         command.SetAction(parsed => parsed.GetValue(count) < 1
             ? around.Refuse(new Theory.Fault($"--count: expected 1 or more, found {parsed.GetValue(count)}"))
-            : Run(around, parsed.GetValue(data), null, parsed.GetValue(plain), parsed.GetValue(seed), (_, request) => QuizPlanner.Plan(request, parsed.GetValue(count))));
+            : Run(around, parsed.GetValue(data), null, new Wish(parsed.GetValue(plain), parsed.GetValue(seed), parsed.GetValue(fresh)), (_, request) => QuizPlanner.Plan(request, parsed.GetValue(count))));
         return command;
     }
 
     /// <summary>The review of weak shapes, line by line.</summary>
-    public static int ReviewWeak(Surroundings around, string? data, int? seed) =>
-        Run(around, data, null, isPlain: true, seed, (_, request) => WeakPlanner.Plan(request));
+    public static int ReviewWeak(Surroundings around, string? data, int? seed, bool isNew) =>
+        Run(around, data, null, new Wish(IsPlain: true, seed, isNew), (_, request) => WeakPlanner.Plan(request));
 
     public static Option<bool> PlainOption() => new("--plain") { Description = "Line by line on standard input and output, each drawing in words." };
 
     public static Option<int?> SeedOption() => new("--seed") { Description = "The seed of all chance: with the same progress the same questions in the same order, for scripts.", HelpName = "number" };
 
-    private static int Run(Surroundings around, string? data, int? minutes, bool isPlain, int? seed, Func<Desk, PlanRequest, SessionPlan?> plan) =>
+    public static Option<bool> NewOption() => new("--new") { Description = "Start anew, and end a session that waits; its answers are kept." };
+
+    private static int Run(Surroundings around, string? data, int? minutes, Wish wish, Func<Desk, PlanRequest, SessionPlan?> plan) =>
         OpenCommand.WithDesk(around, data, minutes, s_patience, (desk, screens) =>
         {
             PlanRequest usual = desk.Request();
-            if (plan(desk, seed is { } given ? usual with { Seed = given } : usual) is not { } planned)
+            if (plan(desk, wish.Seed is { } given ? usual with { Seed = given } : usual) is not { } planned)
             {
                 return around.Refuse(new Theory.Fault($"there is no such drill: use one of {string.Join(", ", desk.Drills.Select(drill => drill.Id))}"));
             }
 
-            if (!PlainMode.IsChosen(around, isPlain))
+            if (!PlainMode.IsChosen(around, wish.IsPlain))
             {
-                return planned.IsEmpty ? NothingToAsk(around, planned) : screens(shell => new SessionPage(shell, desk, Start(desk, planned, seed)));
+                return planned.IsEmpty ? NothingToAsk(around, planned) : screens(shell => wish.IsNew
+                    ? new SessionPage(shell, desk, Start(desk, planned, wish.Seed))
+                    : WaitingPage.ToStart(shell, desk, planned, () => Start(desk, planned, wish.Seed)));
             }
 
             desk.TakeUpKept();
-            // A seed asks for the same questions each time: what was put down would come between.
-            SessionState? resting = seed is null && desk.Resting is { } kept && kept.Kind == planned.Kind && kept.Title == planned.Title ? kept : null;
-            return planned.IsEmpty && resting is null ? NothingToAsk(around, planned) : RunPlain(around, desk, resting ?? Start(desk, planned, seed));
+            return wish.IsNew || desk.Waiting is not { } waiting
+                ? planned.IsEmpty ? NothingToAsk(around, planned) : RunPlain(around, desk, Start(desk, planned, wish.Seed))
+                : IsTakenUp(waiting, planned, wish) ? RunPlain(around, desk, waiting)
+                : around.Refuse(new Theory.Fault(PlainText.AnotherWaits(waiting, desk)));
         });
+
+    // A seed asks for the same questions each time: what was put down is another session.
+    private static bool IsTakenUp(SessionState waiting, SessionPlan planned, Wish wish) =>
+        wish.Seed is null && waiting.Kind == planned.Kind && waiting.Title == planned.Title;
 
     private static SessionState Start(Desk desk, SessionPlan planned, int? seed) =>
         desk.Start(planned) is var started && seed is { } given ? started with { Seed = given } : started;
@@ -80,4 +91,10 @@ internal static class PractiseCommands
         around.Out.WriteLine(plan.WhyEmpty is { } why ? $"Nothing to ask just now: {why}" : "Nothing to ask just now.");
         return ExitCode.Good;
     }
+
+    /// <summary>How a session is wished for.</summary>
+    /// <param name="IsPlain">Line by line.</param>
+    /// <param name="Seed">The seed of all chance; null for any.</param>
+    /// <param name="IsNew">Not the one that waits.</param>
+    private sealed record Wish(bool IsPlain, int? Seed, bool IsNew);
 }

@@ -15,9 +15,10 @@ internal static class ProgressCommands
         Option<bool> plain = PractiseCommands.PlainOption();
         plain.Description = "Review them line by line instead, each drawing in words.";
         Option<int?> seed = PractiseCommands.SeedOption();
-        var command = new Command("weak", "List the weak shapes, each with its reasons.") { json, plain, seed };
+        Option<bool> fresh = PractiseCommands.NewOption();
+        var command = new Command("weak", "List the weak shapes, each with its reasons.") { json, plain, seed, fresh };
         command.SetAction(parsed => parsed.GetValue(plain)
-            ? PractiseCommands.ReviewWeak(around, parsed.GetValue(data), parsed.GetValue(seed))
+            ? PractiseCommands.ReviewWeak(around, parsed.GetValue(data), parsed.GetValue(seed), parsed.GetValue(fresh))
             : DataCommand.WithStore(around, parsed.GetValue(data), store => PrintWeak(around, store, parsed.GetValue(json))));
         return command;
     }

@@ -56,5 +56,5 @@ internal static class ProgressText
 
     private static string Percent(double? share) => share is { } known ? $"{known * 100:0} %" : "-";
 
-    private static string Minutes(TimeSpan time) => $"{time.TotalMinutes:0} minutes";
+    private static string Minutes(TimeSpan time) => Counted.Of((int)Math.Round(time.TotalMinutes), "minute");
 }

@@ -29,7 +29,7 @@ internal static partial class PlainAnswers
         {
             AnswerForm.Compare => Compared(line, question.Setup.StringCount),
             AnswerForm.CountChanges => isNumber ? new Answer.Changes(number) : new Fault($"expected a number of changes, 0 or more, found '{text}'"),
-            AnswerForm.Place => Fretting.Parse(text.Replace(',', ' '), question.Setup).Select<Answer>(fretting => new Answer.Placed(fretting)),
+            AnswerForm.Place => Placed(text, question.Setup),
             _ when isNumber && number >= 1 && number <= question.Choices.Length => new Answer.Chosen(number - 1),
             _ when question.Direction == Direction.HearPickShape => Picked(question, text),
             _ when isNumber && question.Choices.Length > 0 => new Fault($"expected 1 to {question.Choices.Length} or a name, found {number}"),
@@ -37,13 +37,9 @@ internal static partial class PlainAnswers
         };
     }
 
-    /// <summary>A grade by its word, or by <c>grade</c> and its number or word; null if the line is none.</summary>
-    public static Grade? Grade(TypedLine line)
-    {
-        string[] words = line.InShort.Split(' ');
-        string word = words is ["grade", var named] ? named : words is [var only] && !char.IsAsciiDigit(only.FirstOrDefault()) ? only : "";
-        return Enum.TryParse(word, ignoreCase: true, out Grade grade) && Enum.IsDefined(grade) ? grade : null;
-    }
+    /// <summary>A grade by its word; null if the line is none. A number is none: a script one line ahead must not change what counts.</summary>
+    public static Grade? Grade(TypedLine line) =>
+        line.Words.Count == 1 && Enum.GetValues<Grade>().Cast<Grade?>().FirstOrDefault(grade => PlainText.Word(grade!.Value) == line.First) is { } named ? named : null;
 
     /// <summary>Why a question is skipped: a word or a number after <c>skip</c>; not now if nothing is said.</summary>
     public static Result<SkipReason> Reason(TypedLine line)
@@ -58,6 +54,11 @@ internal static partial class PlainAnswers
         int at = isNumber ? number - 1 : Array.FindIndex(s_reasons, entry => entry.Word == word.Plain);
         return at >= 0 ? s_reasons[at].Reason : new Fault($"expected one of {Reasons}; found '{word.Text}'", word.Column);
     }
+
+    // What is too short or too long has its fault nowhere on the line: all of it is not what is wanted.
+    private static Result<Answer> Placed(string text, Setup setup) => Fretting.Parse(text.Replace(',', ' '), setup).TryGet(out Fretting fretting, out Fault? fault)
+        ? new Answer.Placed(fretting)
+        : fault.Column is { } column && column <= text.Length ? fault : new Fault(PlainText.WantedShape(setup, text));
 
     // A shape is picked by its number, or by playing it out in text.
     private static Result<Answer> Picked(Question question, string text)

@@ -155,7 +155,7 @@ internal sealed class PlainExplorer(Desk desk, Voicing start, TextReader input, 
             return Said([$"No voicing in {Setup} that a hand can finger fits; you hold what you held."]);
         }
 
-        output.WriteLine($"{found.Total} voicings in {Setup}{(found.Voicings.Length < found.Total ? $", the best {found.Voicings.Length} at hand" : "")}.");
+        output.WriteLine($"{Counted.Of(found.Total, "voicing")} in {Setup}{(found.Voicings.Length < found.Total ? $", the best {found.Voicings.Length} at hand" : "")}.");
         return Step((_hand with { Found = found.Voicings, At = null }).Take(0));
     }
 

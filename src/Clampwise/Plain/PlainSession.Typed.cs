@@ -1,4 +1,5 @@
 using Clampwise.Practice;
+using Clampwise.Screens.Session;
 using Clampwise.Sound.Performing;
 using Clampwise.Theory;
 
@@ -85,14 +86,22 @@ internal sealed partial class PlainSession
 
     private void TakeAsking(TypedLine line)
     {
-        if (line.Words.Count == 0 || TakeWord(line.InShort))
+        Question question = _run.State.Open!.Question;
+        if (line.Words.Count == 0)
+        {
+            SayAll(PlainText.QuestionInShort(question));
+        }
+        else if (TakeWord(line.InShort))
         {
             return;
         }
-
-        if (line.First == "skip")
+        else if (line.First == "skip")
         {
-            Take(PlainAnswers.Reason(line), reason => new SessionEvent.Skipped(_desk.Stamp(), reason));
+            Take(PlainAnswers.Reason(line), Skipped);
+        }
+        else if (PlainText.AtAnotherTime(line.InShort, question) is { } when)
+        {
+            _out.WriteLine(when);
         }
         else if (PlainAnswers.Grade(line) is not null)
         {
@@ -100,7 +109,7 @@ internal sealed partial class PlainSession
         }
         else
         {
-            Take(PlainAnswers.Read(_run.State.Open!.Question, line), Answered);
+            Take(PlainAnswers.Read(question, line), Answered);
         }
     }
 
@@ -133,6 +142,12 @@ internal sealed partial class PlainSession
         }
     }
 
+    private SessionEvent.Skipped Skipped(SkipReason reason)
+    {
+        _out.WriteLine(PlainText.PutAside(reason));
+        return new SessionEvent.Skipped(_desk.Stamp(), reason);
+    }
+
     // Nobody sees when the first key went down: all the time counts as thinking.
     private SessionEvent.Answered Answered(Answer answer) => new(_desk.Stamp(), answer, TimeSpan.Zero);
 
@@ -161,17 +176,17 @@ internal sealed partial class PlainSession
                 Happen(new SessionEvent.AnswerUndone(_desk.Stamp()));
                 return;
             case "again" or "hear":
-                _run.PlayVerdict(verdict);
+                Play(() => _run.PlayVerdict(verdict));
                 return;
             case "slower" or "hear slower":
-                _desk.Sound.Play(Perform.Strum(verdict.Right, StrumDirection.Down, _desk.Settings.Style.Slower(Slower)));
+                Play(() => _desk.Sound.Play(Perform.Strum(verdict.Right, StrumDirection.Down, _desk.Settings.Style.Slower(Slower))));
                 return;
             case "strings" or "hear strings" or "string by string":
-                _desk.Sound.Play(Perform.Arpeggio(verdict.Right, ArpeggioPattern.Upward, _desk.Settings.Style));
+                Play(() => _desk.Sound.Play(Perform.Arpeggio(verdict.Right, ArpeggioPattern.Upward, _desk.Settings.Style)));
                 return;
             case "differs":
                 SayAll(PlainText.Differs(verdict, _run.State.Open!.Question));
-                _run.PlayDifference(verdict);
+                PlayDifference(verdict);
                 return;
             case "say" or "verdict":
                 SayVerdict(_run.State.Outcomes[^1].Attempt.Grade);
@@ -192,10 +207,30 @@ internal sealed partial class PlainSession
     {
         if (!isHeard)
         {
-            _out.WriteLine("There is nothing to hear in this question.");
+            _out.WriteLine(SessionText.NothingHeard(_desk.Sound.IsAudible));
         }
 
         return true;
+    }
+
+    private void Play(Action play)
+    {
+        if (_desk.Sound.IsAudible)
+        {
+            play();
+            return;
+        }
+
+        _out.WriteLine(SessionText.NothingHeard(isAudible: false));
+    }
+
+    // It is said in words anyway: silence needs no line of its own.
+    private void PlayDifference(Verdict verdict)
+    {
+        if (_desk.Sound.IsAudible && !verdict.DidNotKnow)
+        {
+            _run.PlayDifference(verdict);
+        }
     }
 
     private void Happen(SessionEvent happened) => _run.Happen(happened);

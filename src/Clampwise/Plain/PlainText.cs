@@ -11,6 +11,7 @@ internal static class PlainText
     public const string PutDown = "Put down. Everything answered is kept, and the session waits until the end of the day.";
     public const string PausedWords = "The clock stands: Enter goes on, later puts the session down, end ends it.";
     public const string JudgedWords = "Enter for the next question; or again, slower, strings, differs, say, setup, undo, pause, later, end, or a grade: missed, strained, steady, instant.";
+    public const string NothingToCompare = "There was no answer to compare with the right one.";
     public const string TooLateToUndo = "An answer can be taken back only before the next question.";
     public const string GradeTooEarly = "A grade belongs to an answer: give one first.";
 
@@ -23,7 +24,8 @@ internal static class PlainText
         $"To put a question aside: {PlainAnswers.Reasons}. skip alone is skip now.",
         "pause stops the clock, Enter takes it up. later puts the session down until you start it again today. end ends it with its summary.",
         "After the verdict: Enter or next goes on, again plays it, differs says and plays what differs, say says it once more, undo takes the answer back.",
-        "Grades: missed is wrong or not known, strained is right with effort or help, steady is right, instant is right at once. Type another one after the verdict if you know better.",
+        "Grades, to type after the verdict if you know better how it went:",
+        .. SessionText.GradesInWords,
         .. Cautions.All,
     ];
 
@@ -31,8 +33,48 @@ internal static class PlainText
     public static string Begin(SessionState state)
     {
         string title = SessionText.Title(state.Kind, state.Title);
-        string capital = $"{char.ToUpperInvariant(title[0])}{title[1..]}";
+        string capital = $"{char.ToUpperInvariant(title[0])}{title[1..]}{Few(state)}";
         return state.Outcomes.IsEmpty ? $"{capital}. Type help for what can be typed." : $"{capital}, taken up again. Type help for what can be typed.";
+    }
+
+    /// <summary>The question in short, for whoever waits at it.</summary>
+    public static IEnumerable<string> QuestionInShort(Question question) =>
+    [
+        $"{question.Ask}{HowToAnswer(question)}",
+        .. question.Choices.IsEmpty || IsPicked(question) ? Array.Empty<string>() : [string.Join("; ", question.Choices.Select((choice, index) => $"{index + 1}: {choice.Text}"))],
+    ];
+
+    /// <summary>What a shape is to be typed as.</summary>
+    public static string WantedShape(Fretboard.Setup setup, string found)
+    {
+        int count = setup.StringCount;
+        return $"expected the frets of all {count} strings, lowest first: from the nut ({new string('0', count)}), or after ^ from the home clamp (^{string.Concat(Enumerable.Repeat(" 0", count))}), x for a muted one; found '{found}'";
+    }
+
+    /// <summary>What a word is for that has no place at an open question; null if it is none of these, or serves here.</summary>
+    public static string? AtAnotherTime(string word, Question question) => word switch
+    {
+        "next" => "next goes on after an answer. To put this question aside: skip.",
+        "differs" => "differs serves after an answer: it says how that differs from the right one.",
+        "verdict" => "verdict serves after an answer: it says once more what that was worth.",
+        "go on" or "on" => "The clock runs; go on serves after pause.",
+        "same" or "the same" or "different" or "differ" when question.Form != AnswerForm.Compare => $"{word} answers where two voicings are heard.{HowToAnswer(question)}",
+        _ => null,
+    };
+
+    /// <summary>What is said of a question put aside.</summary>
+    public static string PutAside(SkipReason reason) => $"Put aside: {SessionText.Reasons.First(known => known.Reason == reason).Words}.";
+
+    /// <summary>What is said instead of starting one session while another waits: which it is, and how to take it up or to end it.</summary>
+    public static string AnotherWaits(SessionState waiting, Desk desk)
+    {
+        string command = waiting.Kind switch
+        {
+            SessionKind.Quiz => "quiz",
+            SessionKind.Weak => "weak",
+            _ => desk.Drills.FirstOrDefault(drill => drill.Title == waiting.Title) is { } drill ? $"drill {drill.Id}" : "drill",
+        };
+        return $"a session waits: {SessionText.InShort(waiting, desk.Now)}. 'clampwise {command} --plain' takes it up; --new ends it, with its answers kept, and starts this one";
     }
 
     /// <summary>Where the session stands: the drill, why it asks, what is answered, time and questions left.</summary>
@@ -88,14 +130,14 @@ internal static class PlainText
         Headline(verdict, question),
         VoicingText.Names(verdict.Right),
         .. VoicingText.Strings(verdict.Right, hand),
-        .. Remark(verdict) is { Length: > 0 } remark ? [remark] : Array.Empty<string>(),
+        .. verdict.Remark is { } remark ? [remark] : Array.Empty<string>(),
         .. Other(verdict, question) is null ? [] : Differs(verdict, question),
         .. question.Item.Subject.Note is { } note ? [$"Note: {note}"] : Array.Empty<string>(),
         $"Grade: {Word(grade)}. Enter for the next question.",
     ];
 
     /// <summary>How what was answered, or the second of two voicings, differs from the right one.</summary>
-    public static IEnumerable<string> Differs(Verdict verdict, Question question) => Other(verdict, question) is { } other
+    public static IEnumerable<string> Differs(Verdict verdict, Question question) => verdict.DidNotKnow ? [NothingToCompare] : Other(verdict, question) is { } other
         ? [VoicingText.NamesOf(Label(question, isFirst: true), other), .. VoicingText.Differences(verdict.Right, other, Label(question, isFirst: false))]
         : ["Nothing differs from the right one."];
 
@@ -131,14 +173,9 @@ internal static class PlainText
             : $"{right}: it is {verdict.Expected}, {said}.";
     }
 
-    // The remark may end with the strings that differ; those are said one by one.
-    private static string Remark(Verdict verdict)
-    {
-        string remark = verdict.Remark ?? "";
-        bool isComparable = verdict.Answered is { } other && other.Strings.Length == verdict.Right.Strings.Length;
-        string strings = isComparable ? StringChanges.InWords(verdict.Right, verdict.Answered!) : "";
-        return strings.Length > 0 && remark.EndsWith(strings, StringComparison.OrdinalIgnoreCase) ? remark[..^strings.Length].TrimEnd() : remark;
-    }
+    // A quiz is as long as asked, or as there is something to name.
+    private static string Few(SessionState state) =>
+        state.Kind == SessionKind.Quiz && state.Outcomes.IsEmpty ? $": {Counted.Of(state.Queue.Length, "question")}" : "";
 
     private static Voicing? Other(Verdict verdict, Question question) =>
         question.Form != AnswerForm.CountChanges && verdict.Answered is { } other && other.Fretting != verdict.Right.Fretting && other.Setup.Equals(verdict.Right.Setup) ? other : null;

@@ -31,7 +31,8 @@ internal static class VoicingText
 
     /// <summary>
     /// One line for each string that the hand stops or that sounds otherwise: <c>string 4: finger at fret 6, G#3, the third; before:
-    /// finger at fret 5, G3, the minor third</c>. Both must have the same number of strings.
+    /// finger at fret 5, G3, the minor third</c>. Degrees of two roots bear the name of their chord: <c>the root of G</c>. Both must
+    /// have the same number of strings.
     /// </summary>
     /// <param name="one">The one that comes first on each line.</param>
     /// <param name="other">The one that it is compared with.</param>
@@ -39,11 +40,18 @@ internal static class VoicingText
     public static IEnumerable<string> Differences(Voicing one, Voicing other, string label)
     {
         bool isOneSetup = one.Setup.Equals(other.Setup);
-        string[] ours = [.. VoicingWords.Lines(one)];
-        string[] theirs = [.. VoicingWords.Lines(other)];
+        bool isOneRoot = one.Sounding.First.Symbol?.Root.Class == other.Sounding.First.Symbol?.Root.Class;
+        string[] ours = Lines(one, isOneRoot);
+        string[] theirs = Lines(other, isOneRoot);
         return Enumerable.Range(0, ours.Length)
             .Where(index => Differ(one.Strings[index], other.Strings[index]))
             .Select(index => $"string {one.Strings[index].Number}: {Said(ours[index], isOneSetup)}; {label}: {Said(theirs[index], isOneSetup)}");
+    }
+
+    private static string[] Lines(Voicing voicing, bool isOneRoot)
+    {
+        string chord = isOneRoot || voicing.Sounding.First.Symbol is null ? "" : $" of {voicing.SoundingName}";
+        return [.. VoicingWords.Lines(voicing).Zip(voicing.Strings, (line, sounding) => sounding.Pitch is null ? line : $"{line}{chord}")];
     }
 
     private static bool Differ(SoundingString one, SoundingString other) => one.Stop != other.Stop || one.Pitch != other.Pitch;

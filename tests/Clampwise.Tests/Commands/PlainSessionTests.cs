@@ -42,7 +42,7 @@ public sealed partial class PlainSessionTests : IDisposable
     {
         CommandRun run = CommandRun.WithInput("9\nxyz\nagain\nend\n", "quiz", "--plain", "--count", "3", "--data", _data);
         Assert.Contains("expected 1 to 4 or a name, found 9", run.Out);
-        Assert.Contains("expected a note letter", run.Out);
+        Assert.Contains("column 1: expected a chord name, which begins with a letter A to G in either case", run.Out);
         Assert.Contains("Nothing asked this time", run.Out);
     }
 
@@ -60,7 +60,7 @@ public sealed partial class PlainSessionTests : IDisposable
         CommandRun.WithInput("?\n\n?\n\nend\n", "quiz", "--plain", "--count", "5", "--data", _data);
         CommandRun list = CommandRun.Of("weak", "--data", _data);
         Assert.Equal(2, list.Lines.Length);
-        Assert.Contains("missed 1 of the last 1 times", list.Out);
+        Assert.Contains("missed the only time it was asked", list.Out);
         Assert.Contains("to come.", CommandRun.WithInput("end\n", "weak", "--plain", "--data", _data).Out);
         Assert.Contains("2 asked, 0 right", CommandRun.Of("progress", "--data", _data).Out);
     }
@@ -82,6 +82,33 @@ public sealed partial class PlainSessionTests : IDisposable
         Assert.Contains(question[question.IndexOf("Shape ", StringComparison.Ordinal)..], second.Out);
         Assert.Contains("1 asked, 0 right", second.Out);
         Assert.StartsWith("The daily drill. ", CommandRun.WithInput("", "drill", "--plain", "--data", _data).Out, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("drill --plain", "quiz --plain", "the daily drill", "drill")]
+    [InlineData("drill --plain", "drill low-drone --plain", "the daily drill", "drill")]
+    [InlineData("drill low-drone --plain", "drill --plain", "Low drone: all but string 6 clamped", "drill low-drone")]
+    [InlineData("quiz --plain", "drill --plain --seed 5", "name that voicing", "quiz")]
+    [InlineData("drill --plain", "drill --plain --seed 5", "the daily drill", "drill")]
+    public void Another_session_ends_the_one_that_waits_only_when_told_to(string first, string second, string waits, string command)
+    {
+        string[] Args(string line) => [.. line.Split(' '), "--data", _data];
+        CommandRun.WithInput("?\n\nlater\n", Args(first));
+        CommandRun refused = CommandRun.WithInput("end\n", Args(second));
+        Assert.Equal((2, ""), (refused.ExitCode, refused.Out));
+        Assert.Matches($"^clampwise: a session waits: {waits}, \\d:\\d\\d practised. 'clampwise {command} --plain' takes it up; --new ends it", refused.Error);
+        Assert.Contains("taken up again", CommandRun.WithInput("later\n", Args($"{command} --plain")).Out);
+        Assert.Equal(0, CommandRun.WithInput("end\n", Args($"{second} --new")).ExitCode);
+        string kept = CommandRun.Of("data", "export", "--data", _data).Out;
+        Assert.Equal(2, kept.Split("\"kind\":\"session-ended\"").Length - 1);
+        Assert.DoesNotContain("taken up again", CommandRun.WithInput("end\n", Args(first)).Out);
+    }
+
+    [Fact]
+    public void A_quiz_says_how_many_questions_it_has()
+    {
+        Assert.StartsWith("Name that voicing: 3 questions. ", CommandRun.WithInput("", "quiz", "--plain", "--count", "3", "--data", _data).Out, StringComparison.Ordinal);
+        Assert.StartsWith("Name that voicing: 1 question. ", CommandRun.WithInput("", "quiz", "--plain", "--count", "1", "--data", _data).Out, StringComparison.Ordinal);
     }
 
     [Theory]

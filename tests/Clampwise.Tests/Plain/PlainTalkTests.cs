@@ -124,16 +124,16 @@ public class PlainTalkTests
     }
 
     [Fact]
-    public void An_answer_is_taken_back_and_its_grade_changed_by_word_or_number()
+    public void An_answer_is_taken_back_and_its_grade_changed_by_word()
     {
-        PlainTalk talk = PlainTalk.Of(Direction.SeeShapeSayShapeName, "undo", "steady", "Dm", "undo", "D", "grade 4", "Strained", "3", "end");
+        PlainTalk talk = PlainTalk.Of(Direction.SeeShapeSayShapeName, "undo", "steady", "Dm", "undo", "D", "instant", "Strained", "3", "grade 2", "end");
         Assert.Contains("An answer can be taken back only before the next question.", talk.Out);
         Assert.Contains("A grade belongs to an answer", talk.Out);
         Assert.Contains("Grade: instant.", talk.Out);
         Assert.Contains("Grade: strained.", talk.Out);
         LogEntry[] entries = [.. talk.Log.ReadAll()];
         Assert.Single(entries.OfType<AttemptWithdrawn>());
-        // A bare number is no grade: a script that is one line ahead must not change what counts.
+        // A number is no grade: a script that is one line ahead must not change what counts.
         Assert.Equal([Grade.Instant, Grade.Strained], entries.OfType<GradeOverruled>().Select(entry => entry.Grade));
         Assert.Equal(Grade.Strained, LogReading.Attempts(entries).Single().Grade);
     }
@@ -162,7 +162,64 @@ public class PlainTalkTests
     public void The_help_explains_every_grade()
     {
         string said = PlainTalk.Of(Direction.SeeShapeSayShapeName, "help").Out;
-        Assert.All(Enum.GetNames<Grade>(), name => Assert.Contains($"{name.ToLowerInvariant()} is ", said));
+        Assert.All(Enum.GetNames<Grade>(), name => Assert.Contains($"\n{name.ToLowerInvariant()}: ", said));
+    }
+
+    [Theory]
+    [InlineData("differs", "differs serves after an answer: it says how that differs from the right one.")]
+    [InlineData("next", "next goes on after an answer. To put this question aside: skip.")]
+    [InlineData("verdict", "verdict serves after an answer")]
+    [InlineData("same", "same answers where two voicings are heard. Answer with a number or a name.")]
+    [InlineData("go on", "The clock runs; go on serves after pause.")]
+    public void A_word_at_the_wrong_time_is_told_when_it_serves(string line, string words)
+    {
+        PlainTalk talk = PlainTalk.Of(Direction.SeeShapeSayShapeName, line);
+        Assert.Contains($"\n{words}", talk.Out);
+        Assert.DoesNotContain("column", talk.Out);
+        Assert.Empty(talk.Log.Attempts);
+    }
+
+    [Fact]
+    public void Enter_at_an_open_question_says_it_again_in_short()
+    {
+        string said = PlainTalk.Of(Direction.SeeShapeSayShapeName, "").Out;
+        Assert.Equal(2, said.Split("Which chord is this, counted from the home clamp? Answer with a number or a name.").Length - 1);
+        Assert.Single(said.Split("Setup standard + 3-5@2:")[1..]);
+        Assert.Matches("\n1: [^;\n]+; 2: [^;\n]+; 3: [^;\n]+; 4: ", said);
+    }
+
+    [Fact]
+    public void What_is_put_aside_is_said() =>
+        Assert.Contains("\nPut aside: my hand needs a rest.\n", PlainTalk.Of(Direction.SeeShapeSayShapeName, "skip hand").Out);
+
+    [Fact]
+    public void Where_nothing_was_answered_nothing_is_compared()
+    {
+        PlainTalk talk = PlainTalk.Of(Direction.SeeShapeSayShapeName, "?", "differs");
+        Assert.Contains("\nThere was no answer to compare with the right one.\n", talk.Out);
+        Assert.Single(talk.Sound.Played);
+    }
+
+    [Theory]
+    [InlineData("1", "expected the frets of all 6 strings, lowest first: from the nut (000000), or after ^ from the home clamp (^ 0 0 0 0 0 0), x for a muted one; found '1'")]
+    [InlineData("0054", "expected the frets of all 6 strings")]
+    [InlineData("0054000", "column 7: expected 6 strings, lowest first, found 7")]
+    [InlineData("00z400", "column 3: ")]
+    public void A_shape_that_is_too_short_or_too_long_is_told_what_is_wanted(string line, string words)
+    {
+        PlainTalk talk = PlainTalk.Of(Direction.NamePlaceShape, line);
+        Assert.Contains($"\n{words}", talk.Out);
+        Assert.Empty(talk.Log.Attempts);
+    }
+
+    // Degrees of two roots are no comparison unless each names its chord.
+    [Fact]
+    public void Degrees_of_two_roots_bear_the_names_of_their_chords()
+    {
+        Setup standard = Setup.Parse("standard").Value;
+        string[] differ = [.. Clampwise.Plain.VoicingText.Differences(Voicing.Parse(standard, "022100").Value, Voicing.Parse(standard, "320003").Value, "yours")];
+        Assert.Contains(differ, line => line.Contains("E2, the root of E; yours: ", StringComparison.Ordinal) && line.EndsWith("G2, the root of G", StringComparison.Ordinal));
+        Assert.DoesNotContain(Clampwise.Plain.VoicingText.Differences(Voicing.Parse(standard, "022100").Value, Voicing.Parse(standard, "022000").Value, "yours"), line => line.Contains(" of E", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -23,7 +23,10 @@ public class SessionPageTests
         room.Press(Key.Enter).Type("tdm").Press(Key.Enter).Type("b");
         Golden.Check($"verdict-both-{columns}x{rows}", room.Screen);
         Assert.Contains("string 4: right fret 6 (G#3), yours fret 5 (G3)", room.Screen);
+        Assert.DoesNotContain("not G3", room.Screen);
+        Assert.Contains("String 4 at fret 6 is the major third.", room.Screen);
         Assert.DoesNotContain("□ yours", room.Type("b").Screen);
+        Assert.Contains("not G3", room.Screen);
         Assert.Contains("(yours)", room.Type("by").Screen);
     }
 
@@ -31,7 +34,9 @@ public class SessionPageTests
     public void A_grade_is_changed_without_losing_what_is_looked_at()
     {
         using var room = new Room();
-        Assert.Contains("□ yours", room.Press(Key.Enter).Type("tdm").Press(Key.Enter).Type("b2").Screen);
+        room.Press(Key.Enter).Type("tdm").Press(Key.Enter).Type("b");
+        Assert.Contains("□ yours", room.Press(Key.CursorUp).Screen);
+        Assert.Contains("Grade: strained", room.Screen);
     }
 
     [Fact]
@@ -189,9 +194,38 @@ public class SessionPageTests
     public void Another_session_ends_the_one_that_waits_and_keeps_its_answers()
     {
         using var room = new Room();
-        room.Press(Key.Enter).Type("k").Press(Key.Esc, Key.Esc).Type("n");
+        room.Press(Key.Enter).Type("k").Press(Key.Esc, Key.Esc).Type("n").Press(Key.Enter);
         Assert.Single(room.Log.ReadAll().OfType<SessionEnded>());
         Assert.Single(room.Log.Attempts);
+        Assert.Contains("name that voicing", room.Screen);
+    }
+
+    [Theory]
+    [InlineData("n", false, "name that voicing")]
+    [InlineData("d", true, "First six: three strings clamped")]
+    [InlineData("w", true, "weak shapes")]
+    public void Another_session_asks_before_it_ends_the_one_that_waits(string key, bool needsEnter, string title)
+    {
+        using var room = new Room();
+        room.Press(Key.Enter).Type("k").After(118).Press(Key.Esc, Key.Esc);
+        Room Another() => needsEnter ? room.Type(key).Press(Key.Enter) : room.Type(key);
+        Assert.Contains("A session waits: the daily drill, 1:58 practised.", Another().Screen);
+        Assert.Contains($"end it, and start {title}", room.Screen);
+        Assert.Contains("Go on              the daily drill, 1:58 practised", room.Press(Key.Esc).Screen);
+        Assert.Empty(room.Log.ReadAll().OfType<SessionEnded>());
+        string again = Another().Type("g").Screen;
+        Assert.Contains("the daily drill", again);
+        Assert.Contains("1 answered", again);
+        Assert.Empty(room.Log.ReadAll().OfType<SessionEnded>());
+    }
+
+    [Fact]
+    public void The_quiz_offers_as_many_as_there_are_to_name()
+    {
+        using var room = new Room(isAudible: false);
+        int offered = int.Parse(room.Screen.Split('\n').Single(line => line.Contains("Name that voicing", StringComparison.Ordinal)).Split("voicing")[1].Trim().Split(' ')[0]);
+        Assert.InRange(offered, 1, QuizPlanner.UsualCount - 1);
+        Assert.Contains($"{offered} to come", room.Type("n").Screen);
     }
 
     [Fact]
@@ -200,7 +234,7 @@ public class SessionPageTests
         using var room = new Room();
         _ = room.Screen;
         _ = room.Press(Key.CursorDown).Screen;
-        Assert.Equal(1, room.Seeds);
+        Assert.Equal(2, room.Seeds);
     }
 
     [Fact]
@@ -241,10 +275,68 @@ public class SessionPageTests
         using var room = new Room();
         string question = room.Press(Key.Enter).Screen;
         Assert.Equal(question, room.Type("ku").Screen);
-        room.Type("k3");
-        Assert.Contains("Grade: 3 steady", room.Screen);
+        Assert.Contains("Grade: steady", room.Type("k").Press(Key.CursorUp, Key.CursorUp).Screen);
         Assert.Single(room.Log.ReadAll().OfType<AttemptWithdrawn>());
-        Assert.Equal(Grade.Steady, Assert.Single(room.Log.ReadAll().OfType<GradeOverruled>()).Grade);
+        Assert.Equal([Grade.Strained, Grade.Steady], room.Log.ReadAll().OfType<GradeOverruled>().Select(entry => entry.Grade));
+    }
+
+    [Fact]
+    public void A_grade_goes_by_steps_to_either_end_and_digits_do_nothing()
+    {
+        using var room = new Room();
+        room.Press(Key.Enter).Type("k");
+        Assert.Contains("Grade: missed", room.Press(Key.CursorDown).Type("1234").Screen);
+        Assert.Empty(room.Log.ReadAll().OfType<GradeOverruled>());
+        Assert.Contains("Grade: instant", room.Press(Key.CursorUp, Key.CursorUp, Key.CursorUp, Key.CursorUp, Key.CursorUp).Screen);
+        Assert.Equal(3, room.Log.ReadAll().OfType<GradeOverruled>().Count());
+        Assert.Contains("Grade: steady", room.Press(Key.CursorDown).Screen);
+    }
+
+    [Fact]
+    public void Further_tabs_go_through_all_names_that_fit()
+    {
+        using var room = new Room();
+        room.Press(Key.Enter).Type("tds");
+        Assert.Contains("Name: Dsus2_", room.Press(Key.Tab).Screen);
+        Assert.Contains("Name: Dsus4_", room.Press(Key.Tab).Screen);
+        Assert.Contains("Name: Dsus2_", room.Press(Key.Tab).Screen);
+        Assert.Contains("Name: Dsus_", room.Press(Key.Backspace).Screen);
+        Assert.Contains("Name: Dsus2_", room.Press(Key.Tab).Screen);
+    }
+
+    // One key must not stand there with two meanings.
+    [Fact]
+    public void While_a_name_is_typed_in_place_of_a_choice_Esc_leads_back_to_the_choices()
+    {
+        using var room = new Room();
+        string keys = room.Press(Key.Enter).Type("t").Screen.Split('\n')[^2] + room.Screen.Split('\n')[^1];
+        Assert.Contains("Esc choices", keys);
+        Assert.DoesNotContain("Esc pause", keys);
+        Assert.Contains("t type a name", room.Press(Key.Esc).Screen);
+    }
+
+    [Fact]
+    public void After_the_last_hint_no_more_is_offered_and_asking_says_so()
+    {
+        using var room = new Room();
+        Assert.Contains("h hint", room.Press(Key.Enter).Type("hh").Screen);
+        Assert.DoesNotContain("h hint", room.Type("h").Screen);
+        Assert.Contains("there are no more hints", room.Type("h").Screen);
+    }
+
+    [Fact]
+    public void Without_sound_nothing_to_hear_is_offered_and_asking_says_so()
+    {
+        using var room = new Room(isAudible: false);
+        Assert.Contains("There is no sound.", room.Press(Key.Enter).Type("r").Screen);
+        Assert.DoesNotContain("r again", room.Type("k").Screen);
+        Assert.DoesNotContain("string by string", room.Screen);
+        Assert.Contains("There is no sound.", room.Type("r").Screen);
+        Assert.DoesNotContain("There is no sound.", room.Type("u").Screen);
+        Assert.Contains("There is no sound.", room.Type("kd").Screen);
+        using var loud = new Room();
+        Assert.Contains("There is nothing to hear in this question.", loud.Press(Key.Enter).Type("g").Screen);
+        Assert.Contains("r again", loud.Type("k").Screen);
     }
 
     [Fact]

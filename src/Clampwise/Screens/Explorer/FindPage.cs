@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Clampwise.Fretboard;
 using Clampwise.Look;
+using Clampwise.Practice;
 using Clampwise.Screens.Session;
 using Clampwise.Sound.Performing;
 using Clampwise.Theory;
@@ -141,7 +142,7 @@ internal sealed class FindPage : Page
         }
 
         (_found, _at) = (found.Voicings, 0);
-        _said = found.Total == 0 ? $"no voicing of {_entry.Text} with at least {FewestStrings} strings that a hand can finger" : $"{found.Total} voicings, the best first";
+        _said = found.Total == 0 ? $"no voicing of {_entry.Text} with at least {FewestStrings} strings that a hand can finger" : $"{Counted.Of(found.Total, "voicing")}, the best first";
     }
 
     private static Line FoundLine(FoundVoicing found, bool isHere, int width)

@@ -54,6 +54,9 @@ internal sealed class Desk
     /// <summary>A session that was put down and can be taken up again; null if there is none.</summary>
     public SessionState? Resting { get; private set; }
 
+    /// <summary>The same if it has time and questions left, so that something would be lost by ending it.</summary>
+    public SessionState? Waiting => Resting is { } session && HasMore(session) ? session : null;
+
     public GlyphSet Glyphs => Settings.Glyphs;
 
     public Moment Now => Moment.Now(Time);
@@ -97,7 +100,7 @@ internal sealed class Desk
     /// <summary>What a session is planned from now.</summary>
     public PlanRequest Request() => new(Repertoire, Remembered, Today, _newSeed()) { Length = Settings.SessionLength, CanListen = Sound.IsAudible };
 
-    /// <summary>A planned session, ready to begin. One that was put down before is ended: its answers are kept.</summary>
+    /// <summary>A planned session, ready to begin. One that waits is ended, with its answers kept: ask first (<see cref="Waiting"/>).</summary>
     public SessionState Start(SessionPlan plan)
     {
         EndResting();
@@ -146,7 +149,7 @@ internal sealed class Desk
             return null;
         }
 
-        if (Resting is { } session && HasMore(session))
+        if (Waiting is { } session)
         {
             return SessionFile.Save(folder, SessionSnapshot.Of(session, Now, Settings.Calendar));
         }

@@ -5,7 +5,8 @@ namespace Clampwise.Screens.Session;
 
 /// <summary>A chord name while it is typed.</summary>
 /// <param name="Text">What stands there.</param>
-internal sealed record Entry(string Text)
+/// <param name="Typed">What was typed of it, if Tab has completed the rest; null if all of it was.</param>
+internal sealed record Entry(string Text, string? Typed = null)
 {
     private const int LongestName = 24;
     private const string Signs = "#b♯♭+-°ø△Δ()/,^ ";
@@ -26,7 +27,7 @@ internal sealed record Entry(string Text)
 
         if (key == Key.Tab)
         {
-            return new Entry(Completions.FirstOrDefault(name => name.Length > Text.Length) ?? Text);
+            return Completed();
         }
 
         int value = key.AsRune.Value;
@@ -41,15 +42,24 @@ internal sealed record Entry(string Text)
         return new Entry(Text + (Text.Length == 0 && sign is >= 'a' and <= 'g' ? char.ToUpperInvariant(sign) : sign));
     }
 
-    /// <summary>Names that what stands there may become, the commonest first. M and m are two things: CM7 must not become Cm7.</summary>
+    /// <summary>Names that what was typed may become, the commonest first. M and m are two things: CM7 must not become Cm7.</summary>
     public IEnumerable<string> Completions
     {
         get
         {
-            int root = Text.Length > 1 && Text[1] is '#' or 'b' or '♯' or '♭' ? 2 : 1;
-            return Text.Length >= root && NoteName.Parse(Text[..root]).IsGood
-                ? s_endings.Where(ending => ending.StartsWith(Text[root..], StringComparison.Ordinal)).Select(ending => Text[..root] + ending)
+            string typed = Typed ?? Text;
+            int root = typed.Length > 1 && typed[1] is '#' or 'b' or '♯' or '♭' ? 2 : 1;
+            return typed.Length >= root && NoteName.Parse(typed[..root]).IsGood
+                ? s_endings.Where(ending => ending.StartsWith(typed[root..], StringComparison.Ordinal)).Select(ending => typed[..root] + ending)
                 : [];
         }
+    }
+
+    // Each further Tab takes the next name that fits, and after the last one the first again.
+    private Entry Completed()
+    {
+        string typed = Typed ?? Text;
+        string[] longer = [.. Completions.Where(name => name.Length > typed.Length)];
+        return longer.Length == 0 ? this : new Entry(longer[(Array.IndexOf(longer, Text) + 1) % longer.Length], typed);
     }
 }

@@ -45,8 +45,8 @@ internal sealed class SessionPage : Page, ISessionView
         { IsPaused: true } => SessionText.PausedKeys,
         { Phase: SessionPhase.Judged } => [.. _verdict!.Keys.Where(key => key.Key != "p"), ("Esc", "pause")],
         _ when _isSkipping => SessionText.SkipKeys,
-        _ when IsTyping => [.. _pad!.Keys, .. SessionText.TypingKeys],
-        _ => [.. _pad?.Keys ?? [], .. SessionText.AskingKeys(State.Open?.Question)],
+        _ when IsTyping => [.. _pad!.Keys, .. SessionText.TypingKeys(State.Open!, _desk.Sound.IsAudible).ExceptBy(_pad.Keys.Select(own => own.Key), key => key.Key)],
+        _ => [.. _pad?.Keys ?? [], .. SessionText.AskingKeys(State.Open, _desk.Sound.IsAudible)],
     };
 
     public override IReadOnlyList<Line> Draw(int width, int height)
@@ -156,10 +156,10 @@ internal sealed class SessionPage : Page, ISessionView
             SessionKey.Hint => Happen(new SessionEvent.HintAsked(_desk.Stamp())),
             SessionKey.DoNotKnow => Answer(new Answer.NotKnown()),
             SessionKey.Skip => _isSkipping = true,
-            SessionKey.Replay => _run.PlayAgain(1),
-            SessionKey.Slower => _run.PlayAgain(2),
-            SessionKey.StringByString => _run.PlayStrings(),
-            SessionKey.Reference => _run.PlayReference(),
+            SessionKey.Replay => Heard(_run.PlayAgain(1)),
+            SessionKey.Slower => Heard(_run.PlayAgain(2)),
+            SessionKey.StringByString => Heard(_run.PlayStrings()),
+            SessionKey.Reference => Heard(_run.PlayReference()),
             _ => false,
         };
     }
@@ -176,10 +176,9 @@ internal sealed class SessionPage : Page, ISessionView
             return Pause();
         }
 
-        int number = key.AsRune.Value - '0';
-        if (number is >= (int)Grade.Missed and <= (int)Grade.Instant)
+        if (key == Key.CursorUp || key == Key.CursorDown)
         {
-            return Happen(new SessionEvent.GradeOverruled(_desk.Stamp(), (Grade)number));
+            return Regrade(key == Key.CursorUp ? 1 : -1);
         }
 
         return key.AsRune.Value switch
@@ -191,6 +190,14 @@ internal sealed class SessionPage : Page, ISessionView
             'b' or 'B' => _verdict!.ShowBoth(),
             _ => false,
         };
+    }
+
+    // One step up or down; at either end nothing more is written.
+    private bool Regrade(int step)
+    {
+        Grade grade = State.Outcomes[^1].Attempt.Grade;
+        var stepped = (Grade)Math.Clamp((int)grade + step, (int)Grade.Missed, (int)Grade.Instant);
+        return stepped == grade || Happen(new SessionEvent.GradeOverruled(_desk.Stamp(), stepped));
     }
 
     private bool PressPaused(Key key)
@@ -229,7 +236,17 @@ internal sealed class SessionPage : Page, ISessionView
 
     private bool Play(Action<Verdict> how)
     {
-        how(_verdict!.Verdict);
+        if (_desk.Sound.IsAudible)
+        {
+            how(_verdict!.Verdict);
+        }
+
+        return Heard(_desk.Sound.IsAudible);
+    }
+
+    private bool Heard(bool isHeard)
+    {
+        _notice = isHeard ? _notice : SessionText.NothingHeard(_desk.Sound.IsAudible);
         return true;
     }
 

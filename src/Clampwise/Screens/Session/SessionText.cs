@@ -11,9 +11,6 @@ internal static class SessionText
 
     public static IReadOnlyList<(string Key, string Does)> SkipKeys { get; } = [("1-5", "reason"), ("Esc", "keep the question")];
 
-    public static IReadOnlyList<(string Key, string Does)> TypingKeys { get; } =
-        [("F6", "hint"), ("F7", "don't know"), ("F2", "again"), ("F8", "skip"), ("Esc", "pause"), ("F1", "help")];
-
     public static IReadOnlyList<(SkipReason Reason, string Words)> Reasons { get; } =
     [
         (SkipReason.NotNow, "not now"),
@@ -23,12 +20,22 @@ internal static class SessionText
         (SkipReason.LooksWrong, "the question looks wrong"),
     ];
 
+    /// <summary>What each grade means, a line each, the lowest first.</summary>
+    public static IReadOnlyList<string> GradesInWords { get; } =
+    [
+        "missed: wrong, or not known.",
+        "strained: right, with effort or help.",
+        "steady: right.",
+        "instant: right at once.",
+    ];
+
     public static IReadOnlyList<string> Help { get; } =
     [
         "Each question shows a shape, plays a voicing or gives a name, and asks for the other side. The shape name is counted from the home clamp; the sounding name is at concert pitch. Any correct reading of a chord is taken, in either spelling.",
-        "Answer with the number of a choice, or press t and type a name (Tab completes it; the first letter needs no Shift). To place a shape: " + HandOnFretboard.KeyWords + ", Enter answers. Any shape that a hand can play and that bears the name is right.",
+        "Answer with the number of a choice, or press t and type a name (Tab completes it, and goes on through all that fit; the first letter needs no Shift). To place a shape: " + HandOnFretboard.KeyWords + ", Enter answers. Any shape that a hand can play and that bears the name is right.",
         "r plays again, l slower, g string by string, e all open strings; none of them costs anything. h gives a hint, k says that you don't know, n skips, p or Esc stops the clock. While you type, F2 to F8 do the same.",
-        "After the verdict: r plays yours and the right one, d only the strings that differ. y turns between the two shapes, b draws both on one fretboard, and says string by string what differs. u takes the answer back. 1 to 4 change the grade (1 missed, 2 strained, 3 steady, 4 instant) if you know better how it went.",
+        "After the verdict: r plays yours and the right one, d only the strings that differ. y turns between the two shapes, b draws both on one fretboard, and says string by string what differs. u takes the answer back. Up and Down change the grade, if you know better how it went:",
+        .. GradesInWords,
     ];
 
     /// <summary>What a session is called: by its own title, else by its kind.</summary>
@@ -38,6 +45,9 @@ internal static class SessionText
         SessionKind.Quiz => "name that voicing",
         _ => "weak shapes",
     };
+
+    /// <summary>What a session is called and how long it has run: <c>the daily drill, 1:58 practised</c>.</summary>
+    public static string InShort(SessionState session, Moment now) => $"{Title(session.Kind, session.Title)}, {Clock(session.Clock.At(now))} practised";
 
     /// <summary>Time left, or questions left where there is no clock.</summary>
     public static string Progress(SessionState state, Moment now)
@@ -79,22 +89,50 @@ internal static class SessionText
         .Select((reason, index) => Line.Of($"   {index + 1}  ", Tone.Key).And(reason.Words))
         .Prepend(Line.Of("Skip it because:", Tone.Strong));
 
-    /// <summary>The keys of a question that is not being typed.</summary>
-    public static IEnumerable<(string Key, string Does)> AskingKeys(Question? question)
+    /// <summary>What is said where a key or a word has nothing to play.</summary>
+    public static string NothingHeard(bool isAudible) => isAudible ? "There is nothing to hear in this question." : "There is no sound.";
+
+    /// <summary>The keys while an answer is typed.</summary>
+    public static IEnumerable<(string Key, string Does)> TypingKeys(OpenQuestion open, bool isAudible)
     {
-        if (question is { Played.IsEmpty: false })
+        if (HasHint(open))
+        {
+            yield return ("F6", "hint");
+        }
+
+        yield return ("F7", "don't know");
+        if (isAudible && !open.Question.Played.IsEmpty)
+        {
+            yield return ("F2", "again");
+        }
+
+        yield return ("F8", "skip");
+        yield return ("Esc", "pause");
+        yield return ("F1", "help");
+    }
+
+    /// <summary>The keys of a question that is not being typed.</summary>
+    public static IEnumerable<(string Key, string Does)> AskingKeys(OpenQuestion? open, bool isAudible)
+    {
+        if (isAudible && open is { Question.Played.IsEmpty: false })
         {
             yield return ("r", "again");
             yield return ("l", "slower");
             yield return ("g", "string by string");
         }
 
-        yield return ("h", "hint");
+        if (open is not null && HasHint(open))
+        {
+            yield return ("h", "hint");
+        }
+
         yield return ("k", "don't know");
         yield return ("n", "skip");
         yield return ("Esc", "pause");
         yield return ("?", "help");
     }
+
+    private static bool HasHint(OpenQuestion open) => open.Hints < open.Question.Hints.Length;
 
     /// <summary>Why a question is asked now, in a word; empty if there is nothing to say.</summary>
     public static string Part(SessionPart part) => part switch

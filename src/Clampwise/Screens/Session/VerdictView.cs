@@ -19,9 +19,15 @@ internal sealed class VerdictView(Verdict verdict, Grade grade, Question questio
 
     public Verdict Verdict => verdict;
 
-    public IReadOnlyList<(string Key, string Does)> Keys => HasOther
-        ? [("Enter", "next"), ("r", "again"), ("d", "what differs"), ("b", _showsBoth ? "one" : "both"), ("y", _showsAnswer ? "the right one" : "yours"), ("u", "undo"), ("1-4", "grade"), ("p", "pause")]
-        : [("Enter", "next"), ("r", "again"), ("d", "string by string"), ("u", "undo"), ("1-4", "grade"), ("p", "pause")];
+    public IReadOnlyList<(string Key, string Does)> Keys =>
+    [
+        ("Enter", "next"),
+        .. desk.Sound.IsAudible ? [("r", "again"), ("d", HasOther ? "what differs" : "by string")] : NoKeys,
+        .. HasOther ? [("b", _showsBoth ? "one" : "both"), ("y", _showsAnswer ? "the right one" : "yours")] : NoKeys,
+        ("u", "undo"), ("Up Down", "grade"), ("p", "pause"),
+    ];
+
+    private static (string Key, string Does)[] NoKeys => [];
 
     private bool HasOther => verdict.Answered is { } other && other.Fretting != verdict.Right.Fretting && other.Setup.Equals(verdict.Right.Setup);
 
@@ -44,9 +50,11 @@ internal sealed class VerdictView(Verdict verdict, Grade grade, Question questio
     public IEnumerable<Line> Draw(int width, int height)
     {
         List<Line> lines = _showsBoth ? DrawBoth(width, height) : DrawOne(width, height);
-        if (verdict.Remark is { } remark)
+        // Where both are drawn, what differs stands beside them, string by string.
+        string said = $"{verdict.Remark} {(_showsBoth ? "" : verdict.WhatDiffers)}".Trim();
+        if (said.Length > 0)
         {
-            lines.AddRange(Line.Wrap(remark, width));
+            lines.AddRange(Line.Wrap(said, width));
         }
 
         if (question.Item.Subject.Note is { } note && lines.Count < height)
@@ -86,7 +94,7 @@ internal sealed class VerdictView(Verdict verdict, Grade grade, Question questio
             ? Line.Of(verdict.IsPartly ? "Right in part. " : "Right. ", Tone.Right)
             : Line.Of(verdict.DidNotKnow ? "Now you know: " : "Not this time: ", Tone.Wrong).And($"it is {verdict.Expected}. ", Tone.Strong);
         bool saysGiven = !verdict.DidNotKnow && verdict.Given.Length > 0 && (!verdict.IsCorrect || verdict.Given != verdict.Expected);
-        return (saysGiven ? head.And($"{(question.Form == AnswerForm.Place ? "You placed" : "You said")} {verdict.Given}. ") : head).And($"Grade: {(int)grade} {Word(grade)}", Tone.Quiet);
+        return (saysGiven ? head.And($"{(question.Form == AnswerForm.Place ? "You placed" : "You said")} {verdict.Given}. ") : head).And($"Grade: {Word(grade)}", Tone.Quiet);
     }
 
     private static string Word(Grade grade) => grade.ToString().ToLowerInvariant();

@@ -62,7 +62,7 @@ internal sealed class DrillsPage(Shell shell, Desk desk) : Page
             _notice = plan.IsEmpty ? $"Nothing to ask just now: {plan.WhyEmpty}" : null;
             if (!plan.IsEmpty)
             {
-                shell.Replace(new SessionPage(shell, desk, desk.Start(plan)));
+                shell.Replace(WaitingPage.ToStart(shell, desk, plan));
             }
 
             return true;

@@ -39,7 +39,7 @@ internal sealed class ProgressPage : Page
 
         Line[] lines =
         [
-            Line.Of($"{Fretboard.Spoken.Count(_report.Days.Length, "day")}, {_report.Practised.TotalMinutes:0} minutes, {_report.Asked} asked, {_report.Right} right", Tone.Strong),
+            Line.Of($"{Fretboard.Spoken.Count(_report.Days.Length, "day")}, {Counted.Of((int)Math.Round(_report.Practised.TotalMinutes), "minute")}, {_report.Asked} asked, {_report.Right} right", Tone.Strong),
             Line.Empty,
             Line.Of("week of     days  min  asked  recalled", Tone.Quiet),
             .. _report.Weeks.TakeLast(WeeksShown).Select(WeekLine),
@@ -84,7 +84,7 @@ internal sealed class ProgressPage : Page
 
     // Where there is no room for both, the figures stay and the bar goes.
     private IEnumerable<Line> Groups(string title, IEnumerable<GroupFigures> groups, int width) => groups
-        .Select(group => Line.Of($"{group.Name,-42}").And(width < 42 + BarWidth + 16 ? Line.Empty : Bar(group.RecallTomorrow)).And($" {group.RecallTomorrow * 100:0} %  {group.Items} items"))
+        .Select(group => Line.Of($"{group.Name,-42}").And(width < 42 + BarWidth + 16 ? Line.Empty : Bar(group.RecallTomorrow)).And($" {group.RecallTomorrow * 100:0} %  {Counted.Of(group.Items, "item")}"))
         .Prepend(Line.Of($"{title,-42}recall tomorrow", Tone.Quiet));
 
     private IEnumerable<Line> Confusions()
@@ -94,7 +94,7 @@ internal sealed class ProgressPage : Page
             .SelectMany(right => Enumerable.Range(0, matrix.Names.Length).Where(answered => answered != right && matrix[right, answered] > 0)
                 .Select(answered => (right, answered, count: matrix[right, answered])))
             .OrderByDescending(pair => pair.count).Take(8)
-            .Select(pair => Line.Of($"{matrix.Names[pair.right],-10} taken for {matrix.Names[pair.answered],-10} {pair.count} times"))];
+            .Select(pair => Line.Of($"{matrix.Names[pair.right],-10} taken for {matrix.Names[pair.answered],-10} {Counted.Of(pair.count, "time")}"))];
         return lines.Length == 0 ? [] : [Line.Empty, Line.Of("told apart badly", Tone.Quiet), .. lines];
     }
 

@@ -11,6 +11,7 @@ namespace Clampwise.Screens;
 internal sealed class TodayPage(Shell shell, Desk desk, SettingsKeeper settings, Action settle, Func<IReadOnlyList<string>> notices) : Page
 {
     private SessionPlan? _plan;
+    private SessionPlan? _quiz;
     private string? _notice;
 
     public override string Title => "today";
@@ -25,7 +26,7 @@ internal sealed class TodayPage(Shell shell, Desk desk, SettingsKeeper settings,
     public override IReadOnlyList<string> Help { get; } =
     [
         "Enter starts the daily drill: fifteen minutes on a clock that you can stop. It warms up on what is solid, brings back what is due, mixes in weak shapes and a few new ones, and closes on something easy.",
-        "n is the name-that-voicing quiz: twenty voicings seen or heard, to be named. w reviews what is weak, and says why it is. d lists all drills. e lets you walk on the fretboard and find voicings, t helps to tune up after the clamp went on, p shows progress, s the settings.",
+        "n is the name-that-voicing quiz: up to twenty voicings seen or heard, to be named. w reviews what is weak, and says why it is. d lists all drills. e lets you walk on the fretboard and find voicings, t helps to tune up after the clamp went on, p shows progress, s the settings.",
         "Put the clamp where the picture shows it, tune up (a clamp pulls strings sharp), then start.",
     ];
 
@@ -38,7 +39,7 @@ internal sealed class TodayPage(Shell shell, Desk desk, SettingsKeeper settings,
         [
             Line.Empty,
             StartLine(plan),
-            Line.Of("   n    ", Tone.Key).And("Name that voicing", Tone.Strong).And($"  {QuizPlanner.UsualCount} {(desk.Sound.IsAudible ? "to see or hear, and name" : "to see and name")}", Tone.Quiet),
+            Line.Of("   n    ", Tone.Key).And("Name that voicing", Tone.Strong).And($"  {Quiz.Items.Length} {(desk.Sound.IsAudible ? "to see or hear, and name" : "to see and name")}", Tone.Quiet),
             Line.Of("   w    ", Tone.Key).And("Weak shapes", Tone.Strong).And(weak == 0 ? "        none just now" : $"        {weak} want another look", Tone.Quiet),
             Line.Of("   d    ", Tone.Key).And("Drills", Tone.Strong).And($"             {desk.Repertoire.Drills.Length} of {desk.Drills.Length} open", Tone.Quiet),
             Line.Of("   e    ", Tone.Key).And("Explore", Tone.Strong).And("            see, hear and find voicings", Tone.Quiet),
@@ -64,13 +65,13 @@ internal sealed class TodayPage(Shell shell, Desk desk, SettingsKeeper settings,
         _notice = null;
         if (key == Key.Enter || key == Key.Space)
         {
-            return Begin(desk.Resting ?? Planned(Plan, "There is no drill to practise."));
+            return desk.Resting is { } resting ? Open(new SessionPage(shell, desk, resting)) : Begin(Plan, "There is no drill to practise.");
         }
 
         switch (char.ToLowerInvariant((char)(key.AsRune.Value & 0xFFFF)))
         {
             case 'n':
-                return Begin(Planned(QuizPlanner.Plan(desk.Request()), "There is nothing to name."));
+                return Begin(Quiz, "There is nothing to name.");
             case 'w':
                 shell.Open(new WeakPage(shell, desk));
                 return true;
@@ -97,10 +98,12 @@ internal sealed class TodayPage(Shell shell, Desk desk, SettingsKeeper settings,
         }
     }
 
-    // One plan for each visit: what is drawn is what Enter starts.
+    // One plan of each for each visit: what is drawn is what Enter or n starts.
     private SessionPlan Plan => _plan ??= DailyPlanner.Plan(desk.Request());
 
-    public override void Attend(bool isAttending) => _plan = null;
+    private SessionPlan Quiz => _quiz ??= QuizPlanner.Plan(desk.Request());
+
+    public override void Attend(bool isAttending) => (_plan, _quiz) = (null, null);
 
     private Setup FirstSetup(SessionPlan plan) =>
         (desk.Resting?.Open?.Planned ?? plan.All.FirstOrDefault())?.Item.Drill.Setup ?? desk.Drills[0].Setup;
@@ -118,19 +121,15 @@ internal sealed class TodayPage(Shell shell, Desk desk, SettingsKeeper settings,
         return said.OfType<string>().SelectMany(words => Line.Wrap(words, width, Tone.Wrong));
     }
 
-    private SessionState? Planned(SessionPlan plan, string otherwise)
+    private bool Begin(SessionPlan plan, string otherwise)
     {
         _notice = !plan.IsEmpty ? null : plan.WhyEmpty is { } why && !desk.Repertoire.Drills.IsEmpty ? $"Nothing to ask just now: {why}" : otherwise;
-        return plan.IsEmpty ? null : desk.Start(plan);
+        return plan.IsEmpty || Open(WaitingPage.ToStart(shell, desk, plan));
     }
 
-    private bool Begin(SessionState? session)
+    private bool Open(Page page)
     {
-        if (session is not null)
-        {
-            shell.Open(new SessionPage(shell, desk, session));
-        }
-
+        shell.Open(page);
         return true;
     }
 
@@ -139,10 +138,10 @@ internal sealed class TodayPage(Shell shell, Desk desk, SettingsKeeper settings,
         Line enter = Line.Of(" Enter  ", Tone.Key);
         if (desk.Resting is { } resting)
         {
-            return enter.And("Go on", Tone.Strong).And($"              {SessionText.Title(resting.Kind, resting.Title)}, {SessionText.Clock(resting.Clock.At(desk.Now))} practised", Tone.Quiet);
+            return enter.And("Go on", Tone.Strong).And($"              {SessionText.InShort(resting, desk.Now)}", Tone.Quiet);
         }
 
         int fresh = plan.All.Count(planned => planned.Item is var item && !desk.Remembered.Items.ContainsKey(item.Key));
-        return enter.And("The daily drill", Tone.Strong).And($"    {desk.Settings.SessionLength.TotalMinutes:0} minutes: {plan.DueInAll} waiting, {fresh} unmet", Tone.Quiet);
+        return enter.And("The daily drill", Tone.Strong).And($"    {Counted.Of((int)desk.Settings.SessionLength.TotalMinutes, "minute")}: {plan.DueInAll} waiting, {fresh} unmet", Tone.Quiet);
     }
 }

@@ -33,7 +33,7 @@ internal sealed class WeakPage(Shell shell, Desk desk) : Page
         if (key == Key.Enter && !Weak.IsEmpty)
         {
             SessionPlan plan = WeakPlanner.Plan(desk.Request());
-            shell.Replace(plan.IsEmpty ? new WeakPage(shell, desk) : new SessionPage(shell, desk, desk.Start(plan)));
+            shell.Replace(plan.IsEmpty ? new WeakPage(shell, desk) : WaitingPage.ToStart(shell, desk, plan));
             return true;
         }
 

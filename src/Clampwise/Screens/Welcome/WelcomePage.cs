@@ -158,7 +158,7 @@ internal sealed class WelcomePage(Shell shell, Desk desk, SettingsKeeper setting
         if (key == Key.Enter || key == Key.Space)
         {
             _hasAsked = true;
-            shell.Open(new SessionPage(shell, desk, desk.Start(FirstQuestions.Plan(Drill, desk.Sound.IsAudible))));
+            shell.Open(WaitingPage.ToStart(shell, desk, FirstQuestions.Plan(Drill, desk.Sound.IsAudible)));
             return true;
         }
 

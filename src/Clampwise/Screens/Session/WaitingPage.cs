@@ -1,0 +1,72 @@
+using Clampwise.Look;
+using Clampwise.Practice;
+using Terminal.Gui.Input;
+
+namespace Clampwise.Screens.Session;
+
+/// <summary>Asks before a session that waits is ended by the start of another: at most one waits.</summary>
+internal sealed class WaitingPage : Page
+{
+    private readonly Shell _shell;
+    private readonly Desk _desk;
+    private readonly SessionState _waiting;
+    private readonly SessionPlan _plan;
+    private readonly Func<SessionState> _start;
+
+    private WaitingPage(Shell shell, Desk desk, SessionState waiting, SessionPlan plan, Func<SessionState> start) =>
+        (_shell, _desk, _waiting, _plan, _start) = (shell, desk, waiting, plan, start);
+
+    public override string Title => "a session waits";
+
+    public override IReadOnlyList<(string Key, string Does)> Keys { get; } = [("Enter", "start the new one"), ("g", "go on with the one that waits"), ("Esc", "back")];
+
+    public override IReadOnlyList<string> Help { get; } =
+    [
+        "One session can wait at a time, until the end of the day. Starting another ends it: its answers are kept, and what it had not asked yet is planned anew.",
+    ];
+
+    /// <summary>The page that starts a plan: its session, or this question first if another session waits.</summary>
+    /// <param name="shell">Where the pages are shown.</param>
+    /// <param name="desk">Where the session may wait.</param>
+    /// <param name="plan">What is to be started; not empty.</param>
+    /// <param name="start">How it is started; by <see cref="Desk.Start"/> unless given.</param>
+    public static Page ToStart(Shell shell, Desk desk, SessionPlan plan, Func<SessionState>? start = null)
+    {
+        Func<SessionState> started = start ?? (() => desk.Start(plan));
+        return desk.Waiting is { } waiting ? new WaitingPage(shell, desk, waiting, plan, started) : new SessionPage(shell, desk, started());
+    }
+
+    public override IReadOnlyList<Line> Draw(int width, int height) =>
+    [
+        Line.Empty,
+        .. Line.Wrap($"A session waits: {SessionText.InShort(_waiting, _desk.Now)}.", width, Tone.Strong),
+        .. Line.Wrap("Only one can wait. Starting another ends it; its answers are kept.", width, Tone.Quiet),
+        Line.Empty,
+        Line.Of("  Enter  ", Tone.Key).And($"end it, and start {SessionText.Title(_plan.Kind, _plan.Title)}"),
+        Line.Of("  g      ", Tone.Key).And("go on with the one that waits"),
+        Line.Of("  Esc    ", Tone.Key).And("keep it, and start nothing"),
+    ];
+
+    public override bool Press(Key key)
+    {
+        if (key == Key.Enter)
+        {
+            _shell.Replace(new SessionPage(_shell, _desk, _start()));
+            return true;
+        }
+
+        if (key.AsRune.Value is 'g' or 'G')
+        {
+            _shell.Replace(new SessionPage(_shell, _desk, _waiting));
+            return true;
+        }
+
+        if (key == Key.Esc)
+        {
+            _shell.Close();
+            return true;
+        }
+
+        return false;
+    }
+}
