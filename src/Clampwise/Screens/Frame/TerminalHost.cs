@@ -18,12 +18,14 @@ internal sealed class TerminalHost : IDisposable
     private static readonly (PosixSignal Signal, int Number)[] s_stopping =
         [(PosixSignal.SIGHUP, HangUp), (PosixSignal.SIGINT, 2), (PosixSignal.SIGQUIT, 3), (PosixSignal.SIGTERM, 15)];
 
+    // Heard to the end of the process: a shell that goes away hangs up more than once, and the data is still to be closed.
+    private static readonly List<PosixSignalRegistration> s_signals = [];
+
     private readonly LineDiscipline _found = LineDiscipline.Current();
     private readonly Shell _shell;
     private readonly FailureReport _report;
     private readonly TerminalPace _pace = new();
     private readonly ManualResetEventSlim _ended = new();
-    private readonly List<PosixSignalRegistration> _signals = [];
     private readonly IApplication _app;
     private JobControl? _jobs;
     private volatile int _exitCode = ExitCode.Good;
@@ -35,7 +37,7 @@ internal sealed class TerminalHost : IDisposable
         _report = report;
         AppDomain.CurrentDomain.UnhandledException += OnUnhandled;
         _app = TerminalInput.CreateApplication(_pace.Wake, () => ThreadPool.QueueUserWorkItem(_ => Stop(HangUp)));
-        _signals.AddRange(s_stopping.Select(stopping => PosixSignalRegistration.Create(stopping.Signal, context =>
+        s_signals.AddRange(s_stopping.Select(stopping => PosixSignalRegistration.Create(stopping.Signal, context =>
         {
             context.Cancel = true;
             Stop(stopping.Number);
@@ -77,7 +79,6 @@ internal sealed class TerminalHost : IDisposable
         _app.Dispose();
         _jobs?.Dispose();
         _ended.Set();
-        _signals.ForEach(signal => signal.Dispose());
         AppDomain.CurrentDomain.UnhandledException -= OnUnhandled;
     }
 
