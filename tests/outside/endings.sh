@@ -149,8 +149,8 @@ for way in "Ctrl+Z" TSTP STOP; do
   at_work=$(screen | sed '1d')
   for turn in 1 2 3; do
     if [ "$way" = "Ctrl+Z" ]; then keys C-z; else kill "-$way" "$(pid)"; fi
+    expect "Stopped"
     if [ "$way" != STOP ]; then
-      expect "Stopped"
       stopped=$(modes)
       [ "$before" = "$stopped" ] || fault "modes before: $before, while stopped: $stopped"
       [ "$(last_of 1004)" = l ] || fault "focus reports were left on while stopped"
