@@ -10,7 +10,7 @@ internal static class Program
     {
         Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
         int code = CommandTree.Run(args, Surroundings.OfThisProcess());
-        if (!Console.IsOutputRedirected && Environment.GetEnvironmentVariable("TERM") != "dumb")
+        if (!OperatingSystem.IsWindows() && !Console.IsOutputRedirected && Environment.GetEnvironmentVariable("TERM") != "dumb")
         {
             TerminalModes.TakeBackKeypad();
         }

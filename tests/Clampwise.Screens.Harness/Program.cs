@@ -13,4 +13,6 @@ if (args is not ["--data", var folder])
 
 var shell = new Shell(Theme.Plain, GlyphSet.Unicode);
 shell.Open(new FailingPage(shell));
-return TerminalHost.Run(shell, new FailureReport(new DataFolder(folder), TimeProvider.System));
+int code = TerminalHost.Run(shell, new FailureReport(new DataFolder(folder), TimeProvider.System));
+TerminalModes.TakeBackKeypad();
+return code;

@@ -26,6 +26,32 @@ expect() { # expect TEXT: waits until it stands on the screen
   return 1
 }
 
+until_there() { # until_there FILE
+  for _ in $(seq 100); do
+    [ -e "$1" ] && return 0
+    sleep 0.1
+  done
+  fault "$1 did not come"
+  return 1
+}
+
+# The two settings of the line discipline that tell whether the terminal is the program's: -icanon -echo.
+line_of_terminal() { # as another process sees them
+  stty -a <"$(tmux -L "$socket" display -p '#{pane_tty}')" | grep -oE -- '-?(icanon|echo)\b' | sort | tr '\n' ' '
+}
+
+at_work_again() { # at_work_again SCREEN: the terminal is the program's once more, and shows what it showed
+  for _ in $(seq 30); do
+    [ "$1" = "$(screen | sed '1d')" ] && [ "$(line_of_terminal)" = "-echo -icanon " ] && break
+    sleep 0.1
+  done
+  [ "$1" = "$(screen | sed '1d')" ] || { fault "the screen is another one"; screen; }
+  # The runtime could set the line discipline again when all seems well.
+  sleep 0.3
+  [ "$(line_of_terminal)" = "-echo -icanon " ] || fault "the line discipline is not the program's: $(line_of_terminal)"
+  [ "$(modes | cut -d' ' -f1,3)" = "1 1" ] || fault "the terminal is not the program's: $(modes)"
+}
+
 # What a terminal can tell of itself: alternate screen, cursor, mouse, keypad and cursor keys, title.
 modes() {
   tmux -L "$socket" display -p '#{alternate_on} #{cursor_flag} #{mouse_any_flag} #{mouse_sgr_flag} #{keypad_flag} #{keypad_cursor_flag} #{bracket_paste_flag} #{pane_title}'
@@ -55,6 +81,10 @@ begin() { # begin NAME COMMAND...: a shell in a terminal with a title of its own
 
 pid() { pgrep -f -- "--data $data\$" | tail -n 1; }
 
+runs() { # runs PID: whether it has not ended, whether or not its parent has taken note of that
+  case "$(ps -o stat= -p "$1")" in "" | Z*) return 1 ;; esac
+}
+
 answer() { # begins a session and answers one question
   expect "The daily drill" && keys Enter && expect "0 answered" && keys k && expect "1 answered"
 }
@@ -64,10 +94,11 @@ as_found() { # as_found CODE: the shell is back, with this exit code, and nothin
   sleep 0.3
   after=$(modes)
   [ "$before" = "$after" ] || fault "modes before: $before, after: $after"
-  keys "stty -a >$scratch/after" Enter
-  sleep 0.4
+  rm -f "$scratch/after" "$scratch/after-done"
+  keys "stty -a >$scratch/after; touch $scratch/after-done" Enter
+  until_there "$scratch/after-done" || return
   diff "$scratch/before" "$scratch/after" || fault "the line discipline changed"
-  for mode in 1003 1006 2004 1004 1049; do
+  for mode in 1003 1006 1015 2004 1004 1049; do
     grep -qaF "$(printf '\033')[?${mode}h" "$scratch/stream" || fault "mode $mode was never set: the check sees nothing"
     [ "$(last_of "$mode")" = l ] || fault "mode $mode was left on"
   done
@@ -111,38 +142,58 @@ for signal in HUP:129 INT:130 QUIT:131 TERM:143; do
   end
 done
 
-begin "Ctrl+Z and fg" "$program"
+# Each way to stop a program, and back by fg; the ways that it can hear leave the terminal to the shell in the meantime.
+for way in "Ctrl+Z" TSTP STOP; do
+  begin "$way and fg" "$program"
+  answer
+  at_work=$(screen | sed '1d')
+  for turn in 1 2 3; do
+    if [ "$way" = "Ctrl+Z" ]; then keys C-z; else kill "-$way" "$(pid)"; fi
+    expect "Stopped"
+    if [ "$way" != STOP ]; then
+      stopped=$(modes)
+      [ "$before" = "$stopped" ] || fault "modes before: $before, while stopped: $stopped"
+      [ "$(last_of 1004)" = l ] || fault "focus reports were left on while stopped"
+    fi
+    keys "clear; echo in the shell $turn" Enter
+    expect "in the shell $turn"
+    keys "fg; echo [left with \$?]" Enter
+    expect "1 answered"
+    at_work_again "$at_work"
+  done
+  keys Enter
+  sleep 0.5
+  keys k
+  expect "2 answered"
+  keys C-c
+  as_found 0
+  kept 2
+  end
+done
+
+begin "SIGCONT without a stop" "$program"
 answer
 at_work=$(screen | sed '1d')
-keys C-z
-expect "Stopped"
-stopped=$(modes)
-[ "$before" = "$stopped" ] || fault "modes before: $before, while stopped: $stopped"
-[ "$(last_of 1004)" = l ] || fault "focus reports were left on while stopped"
-keys "echo in the shell" Enter
-expect "in the shell"
-keys "fg; echo [left with \$?]" Enter
-expect "1 answered"
-sleep 0.5
-[ "$at_work" = "$(screen | sed '1d')" ] || { fault "the screen is another one after fg"; screen; }
-[ "$(modes | cut -d' ' -f1,3)" = "1 1" ] || fault "after fg the terminal is not the program's: $(modes)"
-keys Enter
+kill -CONT "$(pid)"
 sleep 0.3
-keys k
-expect "2 answered"
+at_work_again "$at_work"
 keys C-c
 as_found 0
-kept 2
-end
-
-begin "the terminal goes away" "$program"
-answer
-gone=$(pid)
-tmux -L "$socket" kill-server
-for _ in $(seq 50); do kill -0 "$gone" 2>/dev/null || break; sleep 0.1; done
-kill -0 "$gone" 2>/dev/null && fault "it still runs without a terminal"
 kept 1
 end
+
+# Started where SIGHUP is ignored (nohup), it can know by the terminal alone.
+for hangup in "" "trap '' HUP; "; do
+  begin "the terminal goes away${hangup:+, SIGHUP ignored}" "$hangup$program"
+  answer
+  gone=$(pid)
+  tmux -L "$socket" kill-server
+  for _ in $(seq 8); do runs "$gone" || break; sleep 0.1; done
+  runs "$gone" && fault "it still runs without a terminal" && kill -9 "$gone"
+  [ -s "$data/session.json" ] || fault "the session was not put down"
+  kept 1
+  end
+done
 
 begin "the data folder goes away" "$program"
 answer

@@ -15,7 +15,7 @@ public class TerminalHostTests
     [Fact]
     public void The_library_takes_our_input()
     {
-        using IApplication app = TerminalInput.CreateApplication(() => { });
+        using IApplication app = TerminalInput.CreateApplication(() => { }, () => { });
         app.Init();
         Assert.IsType<TerminalInput>(((AnsiInputProcessor)app.Driver!.GetInputProcessor()).InputImpl);
     }

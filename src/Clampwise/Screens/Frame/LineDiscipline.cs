@@ -28,7 +28,10 @@ internal sealed partial class LineDiscipline
         }
     }
 
-    /// <summary>Stops this process and those that it was started with, as Ctrl+Z does, until the shell lets it go on.</summary>
+    /// <summary>
+    /// Stops this process and those that it was started with, as Ctrl+Z does, until the shell lets it go on; does nothing where no shell
+    /// could (orphaned process groups).
+    /// </summary>
     public static void StopProcess() => _ = Kill(OwnGroup, OperatingSystem.IsLinux() ? 20 : 18);
 
     [LibraryImport("libc", EntryPoint = "tcgetattr")]

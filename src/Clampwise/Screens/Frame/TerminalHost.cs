@@ -3,7 +3,6 @@ using Terminal.Gui.App;
 using Terminal.Gui.Configuration;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.Drivers;
-using Terminal.Gui.Input;
 using Attribute = Terminal.Gui.Drawing.Attribute;
 
 namespace Clampwise.Screens;
@@ -12,47 +11,56 @@ namespace Clampwise.Screens;
 internal sealed class TerminalHost : IDisposable
 {
     private const int SignalExit = 128;
+    private const int HangUp = 1;
     private static readonly TimeSpan s_patience = TimeSpan.FromSeconds(1);
 
     // The numbers are those of POSIX.1-2017, kill.
     private static readonly (PosixSignal Signal, int Number)[] s_stopping =
-        [(PosixSignal.SIGHUP, 1), (PosixSignal.SIGINT, 2), (PosixSignal.SIGQUIT, 3), (PosixSignal.SIGTERM, 15)];
+        [(PosixSignal.SIGHUP, HangUp), (PosixSignal.SIGINT, 2), (PosixSignal.SIGQUIT, 3), (PosixSignal.SIGTERM, 15)];
+
+    // Heard to the end of the process: a shell that goes away hangs up more than once, and the data is still to be closed.
+    private static readonly List<PosixSignalRegistration> s_signals = [];
 
     private readonly LineDiscipline _found = LineDiscipline.Current();
     private readonly Shell _shell;
     private readonly FailureReport _report;
     private readonly TerminalPace _pace = new();
     private readonly ManualResetEventSlim _ended = new();
-    private readonly List<PosixSignalRegistration> _signals = [];
     private readonly IApplication _app;
-    private int _exitCode = ExitCode.Good;
+    private JobControl? _jobs;
+    private volatile int _exitCode = ExitCode.Good;
 
+    // The signals are heard before the terminal is touched: one that comes while it is being set up must leave it as it was too.
     private TerminalHost(Shell shell, FailureReport report)
     {
         _shell = shell;
         _report = report;
         AppDomain.CurrentDomain.UnhandledException += OnUnhandled;
-        // The size is asked of the system, at once and for nothing; by default the terminal is asked for it twice a second.
-        Driver.SizeDetection = SizeDetectionMode.Polling;
-        _app = TerminalInput.CreateApplication(_pace.Wake);
-        _app.Init();
-        _pace.Set(_app);
-        UseOwnGround();
-        shell.UseColours(_app.Driver);
-        _signals.AddRange(s_stopping.Select(stopping => PosixSignalRegistration.Create(stopping.Signal, context => Stop(context, stopping.Number))));
-        ReportFocus();
-        _app.Keyboard.KeyDown += OnKeyDown;
-        _app.Driver!.WriteRaw(TerminalModes.Begin);
+        _app = TerminalInput.CreateApplication(_pace.Wake, () => ThreadPool.QueueUserWorkItem(_ => Stop(HangUp)));
+        s_signals.AddRange(s_stopping.Select(stopping => PosixSignalRegistration.Create(stopping.Signal, context =>
+        {
+            context.Cancel = true;
+            Stop(stopping.Number);
+        })));
     }
 
-    /// <summary>Runs until the player leaves, a signal asks to stop, or the program fails.</summary>
+    /// <summary>Runs until the player leaves, a signal asks to stop, the terminal hangs up, or the program fails.</summary>
     /// <returns>The exit code of the process: that of a shell after a signal, 1 after a failure, else 0.</returns>
     public static int Run(Shell shell, FailureReport report)
     {
         try
         {
             using var host = new TerminalHost(shell, report);
-            host._app.Run(shell);
+            host.Begin();
+            if (host._exitCode == ExitCode.Good)
+            {
+                host._app.Run(shell);
+            }
+            else
+            {
+                shell.CloseAll();
+            }
+
             return host._exitCode;
         }
         catch (Exception failure)
@@ -65,14 +73,12 @@ internal sealed class TerminalHost : IDisposable
     /// <inheritdoc/>
     public void Dispose()
     {
-        _app.Keyboard.KeyDown -= OnKeyDown;
         _app.Driver?.WriteRaw(TerminalModes.End);
+
         _pace.Dispose();
-        // Without a terminal the library does not come back from here either, so the signals are heard until it has.
         _app.Dispose();
-        TerminalModes.TakeBackKeypad();
+        _jobs?.Dispose();
         _ended.Set();
-        _signals.ForEach(signal => signal.Dispose());
         AppDomain.CurrentDomain.UnhandledException -= OnUnhandled;
     }
 
@@ -85,6 +91,32 @@ internal sealed class TerminalHost : IDisposable
         }
     }
 
+    private void Begin()
+    {
+        // The size is asked of the system, at once and for nothing; by default the terminal is asked for it twice a second.
+        Driver.SizeDetection = SizeDetectionMode.Polling;
+        _app.Init();
+        _pace.Set(_app);
+        UseOwnGround();
+        _shell.UseColours(_app.Driver);
+        ReportFocus();
+        _app.Driver!.WriteRaw(TerminalModes.Begin);
+        _jobs = OperatingSystem.IsWindows() ? null : new JobControl(_app, _found, _shell.Attend);
+    }
+
+    /// <summary>Does something on the thread of the screen; nothing before that has begun or after it has ended.</summary>
+    internal static void Post(IApplication app, Action action)
+    {
+        try
+        {
+            app.Invoke(action);
+        }
+        catch (NotInitializedException)
+        {
+            // Run looks whether it was asked to stop in the meantime.
+        }
+    }
+
     // The terminal tells when its window gains (CSI I) or loses (CSI O) the focus, if asked to (xterm control sequences, FocusIn and
     // FocusOut). The library has no event for it, but hands over sequences that somebody expects.
     private void ReportFocus()
@@ -94,25 +126,11 @@ internal sealed class TerminalHost : IDisposable
         parser.ExpectResponse("[O", null, _ => _shell.Post(() => _shell.Attend(false)), null, persistent: true);
     }
 
-    // Time in the shell is no thinking.
-    private void OnKeyDown(object? sender, Key key)
+    // Should the library's loop not come round again, the process ends all the same. What was answered is on the disk already.
+    private void Stop(int number)
     {
-        if (key == Key.Z.WithCtrl && !OperatingSystem.IsWindows())
-        {
-            key.Handled = true;
-            _shell.Attend(false);
-            TerminalModes.StepAside(_app, _found);
-            _shell.Attend(true);
-        }
-    }
-
-    // With the terminal gone the library's loop may never come round again: then the process ends all the same. What was answered is on
-    // the disk already.
-    private void Stop(PosixSignalContext context, int number)
-    {
-        context.Cancel = true;
         _exitCode = SignalExit + number;
-        _app.Invoke(_shell.CloseAll);
+        Post(_app, _shell.CloseAll);
         if (!_ended.Wait(s_patience))
         {
             _found.Restore();

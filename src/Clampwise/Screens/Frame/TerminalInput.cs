@@ -4,6 +4,7 @@ using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using Terminal.Gui.App;
 using Terminal.Gui.Drivers;
+using Terminal.Gui.Time;
 
 namespace Clampwise.Screens;
 
@@ -12,24 +13,27 @@ namespace Clampwise.Screens;
 /// to look every 20 ms, which costs a key 10 ms on average and the processor fifty awakenings a second.
 /// </summary>
 /// <param name="arrived">Told whenever something has come.</param>
-internal sealed partial class TerminalInput(Action arrived) : AnsiInput, IInput<char>
+/// <param name="gone">Told once when the terminal has hung up: nothing will come any more.</param>
+internal sealed partial class TerminalInput(Action arrived, Action gone) : AnsiInput, IInput<char>
 {
     private const int StandardInput = 0;
-    private const short Readable = 1;
+
+    // POLLIN; POLLERR, POLLHUP and POLLNVAL together.
+    private const short Readable = 0x01;
+    private const short HungUp = 0x08 | 0x10 | 0x20;
     private const int Forever = -1;
     private static readonly TimeSpan s_libraryPace = TimeSpan.FromMilliseconds(20);
     private ConcurrentQueue<char>? _queue;
 
     /// <summary>
-    /// An application of the library that reads the terminal in this way; the library's own one where there is no poll, or where the
-    /// library's inside has changed.
+    /// An application of the library that reads the terminal in this way; the library's own one where the library's inside has changed.
     /// </summary>
-    public static IApplication CreateApplication(Action arrived)
+    public static IApplication CreateApplication(Action arrived, Action gone)
     {
         IApplication usual = Application.Create();
         try
         {
-            return OperatingSystem.IsWindows() ? usual : (IApplication)NewApplication(new Parts(arrived));
+            return (IApplication)NewApplication(new Parts(arrived, gone));
         }
         catch (Exception changed) when (changed is MissingMethodException or TypeLoadException)
         {
@@ -45,35 +49,76 @@ internal sealed partial class TerminalInput(Action arrived) : AnsiInput, IInput<
 
     void IInput<char>.Run(CancellationToken runCancellationToken)
     {
+        if (OperatingSystem.IsWindows())
+        {
+            Look(runCancellationToken);
+        }
+        else
+        {
+            Await(runCancellationToken);
+        }
+    }
+
+    // Where there is no poll.
+    private void Look(CancellationToken stop)
+    {
+        do
+        {
+            TakeAll();
+        }
+        while (!stop.WaitHandle.WaitOne(s_libraryPace));
+    }
+
+    private void Await(CancellationToken stop)
+    {
         using var wakeReader = new AnonymousPipeServerStream(PipeDirection.In);
         using var waker = new AnonymousPipeClientStream(PipeDirection.Out, wakeReader.ClientSafePipeHandle);
-        using CancellationTokenRegistration stop = runCancellationToken.Register(() => waker.WriteByte(0));
+        using CancellationTokenRegistration stopping = stop.Register(() => waker.WriteByte(0));
         Awaited[] both = [new(StandardInput, Readable), new((int)wakeReader.SafePipeHandle.DangerousGetHandle(), Readable)];
-        while (!runCancellationToken.IsCancellationRequested)
+        while (!stop.IsCancellationRequested)
         {
-            // A terminal that has hung up stays ready with nothing to read; the signal that comes with it ends the program.
-            if (Poll(both, (nuint)both.Length, Forever) > 0 && !TakeAll())
+            if (Poll(both, (nuint)both.Length, Forever) <= 0 || TakeAll())
             {
-                runCancellationToken.WaitHandle.WaitOne(s_libraryPace);
+                continue;
+            }
+
+            if ((both[0].Happened & HungUp) != 0)
+            {
+                gone();
+                stop.WaitHandle.WaitOne();
+            }
+            else
+            {
+                // Ready, and yet nothing to read: in the background, say.
+                stop.WaitHandle.WaitOne(s_libraryPace);
             }
         }
     }
 
+    // A terminal that has hung up stays ready with nothing to read.
     private bool TakeAll()
     {
         bool some = false;
-        while (Peek())
+        while (Peek() && TakeSome())
         {
-            foreach (char sign in Read())
-            {
-                _queue!.Enqueue(sign);
-                some = true;
-            }
+            some = true;
         }
 
         if (some)
         {
             arrived();
+        }
+
+        return some;
+    }
+
+    private bool TakeSome()
+    {
+        bool some = false;
+        foreach (char sign in Read())
+        {
+            _queue!.Enqueue(sign);
+            some = true;
         }
 
         return some;
@@ -87,9 +132,12 @@ internal sealed partial class TerminalInput(Action arrived) : AnsiInput, IInput<
     [LibraryImport("libc", EntryPoint = "poll", SetLastError = true)]
     private static partial int Poll([In, Out] Awaited[] awaited, nuint count, int milliseconds);
 
-    private sealed class Parts(Action arrived) : AnsiComponentFactory
+    private sealed class Parts(Action arrived, Action gone) : AnsiComponentFactory
     {
-        public override IInput<char> CreateInput() => new TerminalInput(arrived);
+        public override IInput<char> CreateInput() => new TerminalInput(arrived, gone);
+
+        public override IInputProcessor CreateInputProcessor(ConcurrentQueue<char> inputBuffer, ITimeProvider? timeProvider = null) =>
+            new TerminalSequences(inputBuffer, timeProvider);
     }
 
     // struct pollfd.

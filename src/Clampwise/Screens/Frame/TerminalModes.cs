@@ -9,8 +9,6 @@ namespace Clampwise.Screens;
 /// </summary>
 internal static class TerminalModes
 {
-    private const string KeepTitle = "\e[22;0t";
-    private const string Title = "\e]0;Clampwise\e\\";
     private const string GiveTitleBack = "\e[23;0t";
     private const string FocusReports = "\e[?1004h";
     private const string NoFocusReports = "\e[?1004l";
@@ -18,13 +16,18 @@ internal static class TerminalModes
 
     // The runtime sets the keypad's application mode as soon as it meets a terminal, and leaves it on (terminfo: smkx, rmkx).
     private const string UsualKeypad = "\e[?1l\e>";
-    private const string Everything = NoKittyKeys + "\e[?1003l\e[?1006l\e[?1015l\e[?1000l\e[?2004l" + NoFocusReports + "\e[0m\e[?25h\e[?1049l" + GiveTitleBack + UsualKeypad;
 
     // As the library sets them when it begins.
     private const string LibraryModes = "\e[?1049h\e[2J\e[1;1H\e[?25l\e[?1003h\e[?1015h\e[?1006h\e[?2004h";
 
+    /// <summary>Keeps the title that the window had, and sets our own.</summary>
+    public const string OwnTitle = "\e[22;0t\e]0;Clampwise\e\\";
+
+    /// <summary>Takes back all that anybody has set. The library's own way leaves the focus reports, the keypad and the kitty keys as they are.</summary>
+    public const string Everything = NoKittyKeys + "\e[?1003l\e[?1006l\e[?1015l\e[?1000l\e[?2004l" + NoFocusReports + "\e[0m\e[?25h\e[?1049l" + GiveTitleBack + UsualKeypad;
+
     /// <summary>To be written before the screen is drawn first: a window that loses the focus says so, and the title will come back.</summary>
-    public const string Begin = KeepTitle + Title + FocusReports;
+    public const string Begin = OwnTitle + FocusReports;
 
     /// <summary>To be written before the library takes back its own.</summary>
     public const string End = NoFocusReports + GiveTitleBack;
@@ -32,25 +35,18 @@ internal static class TerminalModes
     /// <summary>Takes back all that anybody has set, without the library.</summary>
     public static void TakeBackEverything() => Write(Everything);
 
-    /// <summary>Takes back what the library leaves, once it is gone.</summary>
+    /// <summary>Takes back what the runtime leaves; to be written last, by the program itself.</summary>
     public static void TakeBackKeypad() => Write(UsualKeypad);
 
     /// <summary>
-    /// Gives the terminal to the shell until the player comes back (job control). Not by the library's own way: that leaves the focus
-    /// reports, the keypad and the kitty keys as they are.
+    /// Sets the modes again and draws anew, after somebody else had the terminal. Harmless where nothing was lost; for that the kitty keys
+    /// are set, not pushed.
     /// </summary>
-    /// <param name="app">The application that draws.</param>
-    /// <param name="found">The line discipline of the shell.</param>
-    public static void StepAside(IApplication app, LineDiscipline found)
+    public static void TakeAgain(IApplication app)
     {
         IDriver driver = app.Driver!;
-        var ours = LineDiscipline.Current();
-        driver.WriteRaw(Everything);
-        found.Restore();
-        LineDiscipline.StopProcess();
-        ours.Restore();
-        string kittyKeys = driver.KittyKeyboardCapabilities is { IsSupported: true, Flags: var flags } ? $"\e[>{(int)flags}u" : "";
-        driver.WriteRaw(Begin + LibraryModes + kittyKeys);
+        string kittyKeys = driver.KittyKeyboardCapabilities is { IsSupported: true, Flags: var flags } ? $"\e[={(int)flags};1u" : "";
+        driver.WriteRaw(FocusReports + LibraryModes + kittyKeys);
         app.ClearScreenNextIteration = true;
     }
 
