@@ -36,7 +36,7 @@ left 0
 hears "No terminal to draw on: line by line instead, as with --plain."
 hears "The daily drill. Type help"
 hears "a clamp at fret 2 over strings 3 to 5; strings 1, 2 and 6 free."
-hears "expected a note letter"
+hears "expected a chord name, which begins with"
 hears "The clock stands at 0:0"
 hears "2 asked"
 holds drill attempt 3
