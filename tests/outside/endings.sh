@@ -8,23 +8,11 @@ program=${1:-"dotnet src/Clampwise/bin/Debug/net10.0/clampwise.dll"}
 failing="dotnet tests/Clampwise.Screens.Harness/bin/Debug/net10.0/Clampwise.Screens.Harness.dll"
 scratch=$(mktemp -d)
 runs=0
-socket=
 faults=0
+. tests/outside/terminal.bash
 trap 'tmux -L "$socket" kill-server 2>/dev/null; rm -rf "$scratch"' EXIT
 
-keys() { tmux -L "$socket" send-keys "$@"; }
-screen() { tmux -L "$socket" capture-pane -p; }
 fault() { faults=$((faults + 1)); echo "FAULT: $name: $1"; }
-
-expect() { # expect TEXT: waits until it stands on the screen
-  for _ in $(seq 150); do
-    screen | grep -qF -- "$1" && return 0
-    sleep 0.1
-  done
-  fault "'$1' did not come"
-  screen
-  return 1
-}
 
 until_there() { # until_there FILE
   for _ in $(seq 100); do

@@ -6,22 +6,11 @@ cd "$(dirname "$0")/../.."
 program=${1:-"dotnet src/Clampwise/bin/Debug/net10.0/clampwise.dll"}
 data=$(mktemp -d)
 runs=0
-socket=
 faults=0
+. tests/outside/terminal.bash
 trap 'tmux -L "$socket" kill-server 2>/dev/null; rm -rf "$data"' EXIT
 
-keys() { tmux -L "$socket" send-keys "$@"; }
-screen() { tmux -L "$socket" capture-pane -p; }
 fault() { faults=$((faults + 1)); echo "FAULT: $1"; screen; }
-
-expect() { # expect TEXT: waits until it stands on the screen
-  for _ in $(seq 150); do
-    screen | grep -qF -- "$1" && { echo "seen: $1"; return 0; }
-    sleep 0.1
-  done
-  fault "'$1' did not come"
-  return 1
-}
 
 start() { # a server of its own each time: one that is shutting down still answers
   runs=$((runs + 1))

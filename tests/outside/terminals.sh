@@ -7,25 +7,14 @@ cd "$(dirname "$0")/../.."
 program=${1:-"dotnet src/Clampwise/bin/Debug/net10.0/clampwise.dll"}
 scratch=$(mktemp -d)
 runs=0
-socket=
 faults=0
+. tests/outside/terminal.bash
 trap 'tmux -L "$socket" kill-server 2>/dev/null; rm -rf "$scratch"' EXIT
 esc=$(printf '\033')
 any_colour="$esc\\[([0-9]+;)*(3[0-7]|4[0-7]|9[0-7]|10[0-7]|[34]8)[;m]"
 true_colour="$esc\\[([0-9]+;)*[34]8;2;"
 
-keys() { tmux -L "$socket" send-keys "$@"; }
-screen() { tmux -L "$socket" capture-pane -p; }
 fault() { faults=$((faults + 1)); echo "FAULT: $name: $1"; }
-expect() { # expect TEXT: waits until it stands on the screen
-  for _ in $(seq 150); do
-    screen | grep -qF -- "$1" && return 0
-    sleep 0.1
-  done
-  fault "'$1' did not come"
-  screen
-  return 1
-}
 has() { LC_ALL=C grep -qaE "$1" "$scratch/stream"; }
 
 start() { # start NAME COLUMNS ROWS ENVIRONMENT...: the program in such a terminal, what it sends in the stream
