@@ -9,8 +9,6 @@ namespace Clampwise.Plain;
 /// <param name="MaxFret">The highest fret for a finger; null for the usual one.</param>
 internal sealed record FindLine(VoicingQuery Query, int? MaxFret)
 {
-    private const int Shown = 40;
-    private const int FewestStrings = 4;
     private static readonly HashSet<string> s_flags = ["unbroken", "behind"];
     private static readonly HashSet<string> s_values =
         ["shape", "sounding", "degrees", "top", "bass", "ringing", "keep", "near", "hardest", "min-strings", "max-fret", "span", "limit"];
@@ -24,7 +22,7 @@ internal sealed record FindLine(VoicingQuery Query, int? MaxFret)
     /// </summary>
     public static Result<FindLine> Read(TypedLine line, Voicing held)
     {
-        Result<FindLine> read = new FindLine(new VoicingQuery { MinStrings = FewestStrings, Limit = Shown }, null);
+        Result<FindLine> read = new FindLine(Screens.FindPage.Explored, null);
         int at = 1;
         while (at < line.Words.Count && read.IsGood)
         {

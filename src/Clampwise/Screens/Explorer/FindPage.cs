@@ -12,9 +12,11 @@ namespace Clampwise.Screens;
 /// <summary>Voicings of a setup by their name, best first, each with what speaks for it; the chosen one goes under the hand.</summary>
 internal sealed class FindPage : Page
 {
-    private const int Shown = 40;
     private const int ListRows = 10;
-    private const int FewestStrings = 4;
+
+    /// <summary>What the explorer asks for unless told otherwise: chords rather than fragments, and no more than one goes through. Our judgement.</summary>
+    public static VoicingQuery Explored { get; } = new() { MinStrings = 4, Limit = 40 };
+
     private readonly Shell _shell;
     private readonly Desk _desk;
     private readonly Finder _finder;
@@ -128,12 +130,10 @@ internal sealed class FindPage : Page
 
     private void Find()
     {
-        Result<FindResult> result = ChordSymbol.Parse(_entry.Text.Trim()).Then(symbol => _finder.Find(new VoicingQuery
+        Result<FindResult> result = ChordSymbol.Parse(_entry.Text.Trim()).Then(symbol => _finder.Find(Explored with
         {
             ShapeName = _isShapeName ? symbol : null,
             SoundingName = _isShapeName ? null : symbol,
-            MinStrings = FewestStrings,
-            Limit = Shown,
         }));
         if (!result.TryGet(out FindResult? found, out Fault? fault))
         {
@@ -142,7 +142,7 @@ internal sealed class FindPage : Page
         }
 
         (_found, _at) = (found.Voicings, 0);
-        _said = found.Total == 0 ? $"no voicing of {_entry.Text} with at least {FewestStrings} strings that a hand can finger" : $"{Counted.Of(found.Total, "voicing")}, the best first";
+        _said = found.Total == 0 ? $"no voicing of {_entry.Text} with at least {Explored.MinStrings} strings that a hand can finger" : $"{Counted.Of(found.Total, "voicing")}, the best first";
     }
 
     private static Line FoundLine(FoundVoicing found, bool isHere, int width)
