@@ -1,6 +1,6 @@
 using System.Text;
 using Clampwise.Commands;
-using Clampwise.Screens;
+using Clampwise.Terminal;
 
 namespace Clampwise;
 
@@ -12,7 +12,7 @@ internal static class Program
         int code = CommandTree.Run(args, Surroundings.OfThisProcess());
         if (!OperatingSystem.IsWindows() && !Console.IsOutputRedirected && Environment.GetEnvironmentVariable("TERM") != "dumb")
         {
-            TerminalModes.TakeBackKeypad();
+            TerminalHost.TakeBackKeypad();
         }
 
         return code;

@@ -5,6 +5,7 @@ using Clampwise.Screens;
 using Clampwise.Settings;
 using Clampwise.Sound.Players;
 using Clampwise.Storage;
+using Clampwise.Terminal;
 using Clampwise.Theory;
 using Terminal.Gui.App;
 using Terminal.Gui.Time;
@@ -25,14 +26,15 @@ public class FirstScreenBenchmarks
         var desk = new Desk(DrillLibrary.Shipped.Drills, new NoLog(), MemoryState.Empty(settings.Memory), new CapturedOut(), settings, TimeProvider.System, () => Guid.Empty, () => 7);
         var shell = new Shell(Theme.Own, GlyphSet.Unicode);
         shell.Open(new TodayPage(shell, desk, new SettingsKeeper(new SettingsFile("there-is-none.toml")), () => { }, () => []));
+        using var screen = new TerminalScreen(shell);
         using IApplication app = Application.Create(new VirtualTimeProvider());
         app.Init("ansi");
         app.Driver!.SetScreenSize(80, 24);
-        SessionToken session = app.Begin(shell)!;
+        SessionToken session = app.Begin(screen)!;
         app.LayoutAndDraw();
-        string screen = app.Driver.ToString()!;
+        string drawn = app.Driver.ToString()!;
         app.End(session);
-        return screen;
+        return drawn;
     }
 
     private sealed class NoLog : IAttemptLog

@@ -1,5 +1,5 @@
 using Clampwise.Look;
-using Terminal.Gui.Input;
+using Clampwise.Terminal;
 
 namespace Clampwise.Screens.Harness;
 
@@ -19,9 +19,9 @@ internal sealed class FailingPage(Shell shell) : Page
 
     public override bool Tick() => _failsInTick ? throw Failure("tick") : false;
 
-    public override bool Press(Key key)
+    public override bool Press(KeyPress key)
     {
-        switch (key.AsRune.Value)
+        switch (key.Sign)
         {
             case 'k':
                 throw Failure("key");

@@ -2,6 +2,7 @@ using Clampwise.Look;
 using Clampwise.Screens;
 using Clampwise.Screens.Harness;
 using Clampwise.Storage;
+using Clampwise.Terminal;
 
 // The frame of the program in the real terminal, around a page that fails when it is told to, so that a script can see what a failure
 // leaves behind.
@@ -13,6 +14,6 @@ if (args is not ["--data", var folder])
 
 var shell = new Shell(Theme.Plain, GlyphSet.Unicode);
 shell.Open(new FailingPage(shell));
-int code = TerminalHost.Run(shell, new FailureReport(new DataFolder(folder), TimeProvider.System));
-TerminalModes.TakeBackKeypad();
+int code = TerminalHost.Run(shell, new FailureReport(new DataFolder(folder), TimeProvider.System).Write);
+TerminalHost.TakeBackKeypad();
 return code;

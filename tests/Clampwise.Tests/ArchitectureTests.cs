@@ -17,9 +17,10 @@ public class ArchitectureTests
         ["Clampwise.Practice"] = ["Clampwise.Songs", "Clampwise.Fretboard", "Clampwise.Theory"],
         ["Clampwise.Charts"] = ["Clampwise.Practice", "Clampwise.Songs", "Clampwise.Fretboard", "Clampwise.Theory"],
         ["Clampwise.Storage"] = ["Clampwise.Practice", "Clampwise.Songs", "Clampwise.Fretboard", "Clampwise.Theory"],
+        ["Clampwise.Terminal"] = ["Clampwise.Charts", "Clampwise.Theory"],
         ["Clampwise"] =
         [
-            "Clampwise.Storage", "Clampwise.Charts", "Clampwise.Practice", "Clampwise.Songs", "Clampwise.Listening", "Clampwise.Sound",
+            "Clampwise.Terminal", "Clampwise.Storage", "Clampwise.Charts", "Clampwise.Practice", "Clampwise.Songs", "Clampwise.Listening", "Clampwise.Sound",
             "Clampwise.Fretboard", "Clampwise.Theory",
         ],
     };
@@ -32,7 +33,8 @@ public class ArchitectureTests
         ["Clampwise.Sound"] = ["NAudio.Core", "NAudio.Midi", "NAudio.Wasapi", "NAudio.WinMM"],
         ["Clampwise.Storage"] = ["LiteDB", "System.IO.Hashing", "Tomlyn"],
         ["Clampwise.Charts"] = ["ScottPlot"],
-        ["Clampwise"] = ["System.CommandLine", "Terminal.Gui", "Tomlyn"],
+        ["Clampwise.Terminal"] = ["Terminal.Gui"],
+        ["Clampwise"] = ["System.CommandLine", "Tomlyn"],
     };
 
     public static TheoryData<string> Rooms() => [.. Directory.GetDirectories(Path.Combine(Repository.Root, "src")).Select(folder => Path.GetFileName(folder))];
@@ -59,6 +61,11 @@ public class ArchitectureTests
         string[] references = [.. Assembly.Load(name).GetReferencedAssemblies().Select(reference => reference.Name!).Where(used => used.StartsWith("Clampwise", StringComparison.Ordinal))];
         Assert.Empty(references.Except(s_mayUse[room]));
     }
+
+    // A package comes along with the room that uses it, so that the project alone does not tell.
+    [Fact]
+    public void The_program_knows_nothing_of_the_library_that_draws() =>
+        Assert.DoesNotContain("Terminal.Gui", Assembly.Load("clampwise").GetReferencedAssemblies().Select(reference => reference.Name));
 
     [Theory]
     [InlineData("Clampwise.Theory")]

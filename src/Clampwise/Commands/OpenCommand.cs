@@ -1,6 +1,7 @@
 using Clampwise.Screens;
 using Clampwise.Settings;
 using Clampwise.Storage;
+using Clampwise.Terminal;
 
 namespace Clampwise.Commands;
 
@@ -52,7 +53,7 @@ internal static class OpenCommand
                         shell.Open(new WelcomePage(shell, desk, settings));
                     }
 
-                    int ending = TerminalHost.Run(shell, new FailureReport(store.Folder, around.Time));
+                    int ending = TerminalHost.Run(shell, new FailureReport(store.Folder, around.Time).Write);
                     return desk.Close() is { } unkept ? around.Fail(unkept) : ending;
                 });
             }

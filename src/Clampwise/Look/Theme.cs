@@ -1,13 +1,12 @@
 using System.Collections.Immutable;
-using Terminal.Gui.Drawing;
-using Attribute = Terminal.Gui.Drawing.Attribute;
+using Clampwise.Terminal;
 
 namespace Clampwise.Look;
 
 /// <summary>Turns tones into what the terminal shows. What a tone means never hangs on colour alone: glyphs and words say it too.</summary>
 internal sealed class Theme
 {
-    private readonly ImmutableArray<Attribute> _attributes;
+    private readonly ImmutableArray<CellStyle> _looks;
 
     /// <param name="name">The name by which it is chosen.</param>
     /// <param name="about">One sentence about it.</param>
@@ -15,11 +14,11 @@ internal sealed class Theme
     /// <param name="grounds">The grounds on which its colours must be legible; for a painted ground that one.</param>
     /// <param name="styles">The look of every tone, in the order of <see cref="Tone"/>.</param>
     /// <param name="depth">The colours at hand.</param>
-    public Theme(string name, string about, ThemeColour? ground, ImmutableArray<Color> grounds, ImmutableArray<ThemeStyle> styles, ColourDepth depth = ColourDepth.Full)
+    public Theme(string name, string about, ThemeColour? ground, ImmutableArray<Rgb> grounds, ImmutableArray<ThemeStyle> styles, ColourDepth depth = ColourDepth.Full)
     {
         (Name, About, Ground, Grounds, Styles, Depth) = (name, about, ground, grounds, styles, depth);
-        Color behind = ground?.At(depth) ?? Color.None;
-        _attributes = [.. styles.Select(style => new Attribute(style.Ink?.At(depth) ?? Color.None, behind, style.Style))];
+        CellColour behind = ground?.At(depth) ?? default;
+        _looks = [.. styles.Select(style => new CellStyle(style.Ink?.At(depth) ?? default, behind, style.Emphasis))];
     }
 
     public string Name { get; }
@@ -28,7 +27,7 @@ internal sealed class Theme
 
     public ThemeColour? Ground { get; }
 
-    public ImmutableArray<Color> Grounds { get; }
+    public ImmutableArray<Rgb> Grounds { get; }
 
     public ImmutableArray<ThemeStyle> Styles { get; }
 
@@ -41,7 +40,7 @@ internal sealed class Theme
     public static Theme Plain => ThemeBook.Shipped[ThemeBook.Plain];
 
     /// <summary>The look of a tone.</summary>
-    public Attribute this[Tone tone] => _attributes[(int)tone];
+    public CellStyle this[Tone tone] => _looks[(int)tone];
 
     /// <summary>
     /// The theme in the colours that a terminal has. One that names none of the sixteen colours shows no colour where there are only

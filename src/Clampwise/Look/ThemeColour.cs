@@ -1,38 +1,38 @@
-using Terminal.Gui.Drawing;
+using Clampwise.Terminal;
 
 namespace Clampwise.Look;
 
 /// <summary>A colour as themes write it: exact, and the nearest of the sixteen.</summary>
 /// <param name="Exact">The colour itself.</param>
 /// <param name="Basic">Which of the sixteen stands for it; null where the theme shows none of them.</param>
-internal readonly record struct ThemeColour(Color Exact, ColorName16? Basic)
+internal readonly record struct ThemeColour(Rgb Exact, BasicColour? Basic)
 {
     /// <summary>The names of the sixteen as ECMA-48 numbers them, with their bright twins after them.</summary>
-    public static IReadOnlyDictionary<string, ColorName16> BasicNames { get; } = new Dictionary<string, ColorName16>
+    public static IReadOnlyDictionary<string, BasicColour> BasicNames { get; } = new Dictionary<string, BasicColour>
     {
-        ["black"] = ColorName16.Black,
-        ["red"] = ColorName16.Red,
-        ["green"] = ColorName16.Green,
-        ["yellow"] = ColorName16.Yellow,
-        ["blue"] = ColorName16.Blue,
-        ["magenta"] = ColorName16.Magenta,
-        ["cyan"] = ColorName16.Cyan,
-        ["white"] = ColorName16.Gray,
-        ["bright-black"] = ColorName16.DarkGray,
-        ["bright-red"] = ColorName16.BrightRed,
-        ["bright-green"] = ColorName16.BrightGreen,
-        ["bright-yellow"] = ColorName16.BrightYellow,
-        ["bright-blue"] = ColorName16.BrightBlue,
-        ["bright-magenta"] = ColorName16.BrightMagenta,
-        ["bright-cyan"] = ColorName16.BrightCyan,
-        ["bright-white"] = ColorName16.White,
+        ["black"] = BasicColour.Black,
+        ["red"] = BasicColour.Red,
+        ["green"] = BasicColour.Green,
+        ["yellow"] = BasicColour.Yellow,
+        ["blue"] = BasicColour.Blue,
+        ["magenta"] = BasicColour.Magenta,
+        ["cyan"] = BasicColour.Cyan,
+        ["white"] = BasicColour.White,
+        ["bright-black"] = BasicColour.BrightBlack,
+        ["bright-red"] = BasicColour.BrightRed,
+        ["bright-green"] = BasicColour.BrightGreen,
+        ["bright-yellow"] = BasicColour.BrightYellow,
+        ["bright-blue"] = BasicColour.BrightBlue,
+        ["bright-magenta"] = BasicColour.BrightMagenta,
+        ["bright-cyan"] = BasicColour.BrightCyan,
+        ["bright-white"] = BasicColour.BrightWhite,
     };
 
     /// <summary>What is drawn at a depth; the terminal's own colour if there is nothing for it.</summary>
-    public Color At(ColourDepth depth) => depth switch
+    public CellColour At(ColourDepth depth) => depth switch
     {
-        ColourDepth.Full => Exact,
-        ColourDepth.Sixteen when Basic is { } basic => new Color(basic),
-        _ => Color.None,
+        ColourDepth.Full => CellColour.Of(Exact),
+        ColourDepth.Sixteen when Basic is { } basic => CellColour.Of(basic),
+        _ => default,
     };
 }

@@ -1,7 +1,7 @@
 using Clampwise.Settings;
 using Clampwise.Storage;
+using Clampwise.Terminal;
 using Clampwise.Theory;
-using Terminal.Gui.Drawing;
 using Tomlyn.Syntax;
 
 namespace Clampwise.Look;
@@ -44,7 +44,7 @@ internal static class ThemeReader
     {
         string about = "";
         ThemeStyle? ground = null;
-        var grounds = new List<Color>();
+        var grounds = new List<Rgb>();
         var styles = new ThemeStyle?[s_tones.Length];
         foreach (KeyValueSyntax entry in table.Items)
         {
@@ -69,7 +69,7 @@ internal static class ThemeReader
     }
 
     // On a painted ground the terminal's own ink may be anything, so every tone brings its own.
-    private static string? Whole(string name, ThemeColour? ground, List<Color> grounds, ThemeStyle?[] styles)
+    private static string? Whole(string name, ThemeColour? ground, List<Rgb> grounds, ThemeStyle?[] styles)
     {
         Tone[] missing = [.. s_tones.Where(tone => styles[(int)tone] is not { } style || (ground is not null && style.Ink is null))];
         return missing.Length > 0 ? $"theme '{name}' lacks a {(ground is null ? "style" : "colour")} for {string.Join(", ", missing.Select(Word))}"
@@ -77,7 +77,7 @@ internal static class ThemeReader
             : null;
     }
 
-    private static Result<bool> Grounds(KeyValueSyntax entry, List<Color> grounds)
+    private static Result<bool> Grounds(KeyValueSyntax entry, List<Rgb> grounds)
     {
         if (entry.Value is not ArraySyntax array)
         {

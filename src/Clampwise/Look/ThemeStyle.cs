@@ -1,42 +1,42 @@
 using System.Globalization;
+using Clampwise.Terminal;
 using Clampwise.Theory;
-using Terminal.Gui.Drawing;
 
 namespace Clampwise.Look;
 
 /// <summary>The look of one tone, written such as <c>#d9483b bright-red bold</c>: colour, its stand-in among the sixteen, and styles.</summary>
 /// <param name="Ink">The colour; null for the terminal's own.</param>
-/// <param name="Style">Bold, underlined, reversed.</param>
-internal sealed record ThemeStyle(ThemeColour? Ink, TextStyle Style)
+/// <param name="Emphasis">Bold, underlined, reversed.</param>
+internal sealed record ThemeStyle(ThemeColour? Ink, Emphasis Emphasis)
 {
     private const int HexDigits = 6;
 
-    private static readonly Dictionary<string, TextStyle> s_styles = new()
+    private static readonly Dictionary<string, Emphasis> s_styles = new()
     {
-        ["bold"] = TextStyle.Bold,
-        ["underline"] = TextStyle.Underline,
-        ["reverse"] = TextStyle.Reverse,
+        ["bold"] = Emphasis.Bold,
+        ["underline"] = Emphasis.Underline,
+        ["reverse"] = Emphasis.Reverse,
     };
 
     /// <summary>Reads the words of a style, in any order.</summary>
     public static Result<ThemeStyle> Parse(string text)
     {
-        Color? exact = null;
-        ColorName16? basic = null;
-        var style = TextStyle.None;
+        Rgb? exact = null;
+        BasicColour? basic = null;
+        var style = Emphasis.None;
         foreach (string word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
         {
-            if (s_styles.TryGetValue(word, out TextStyle more))
+            if (s_styles.TryGetValue(word, out Emphasis more))
             {
                 style |= more;
             }
-            else if (ThemeColour.BasicNames.TryGetValue(word, out ColorName16 name))
+            else if (ThemeColour.BasicNames.TryGetValue(word, out BasicColour name))
             {
                 basic = name;
             }
             else if (word[0] == '#' && word.Length == HexDigits + 1 && int.TryParse(word[1..], NumberStyles.AllowHexSpecifier, null, out int rgb))
             {
-                exact = new Color(rgb >> 16, (rgb >> 8) & 0xFF, rgb & 0xFF);
+                exact = Rgb.Of(rgb);
             }
             else
             {

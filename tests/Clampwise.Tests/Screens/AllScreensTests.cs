@@ -1,7 +1,7 @@
 using Clampwise.Look;
 using Clampwise.Practice;
 using Clampwise.Screens;
-using Terminal.Gui.Input;
+using Clampwise.Terminal;
 
 namespace Clampwise.Tests.Screens;
 
@@ -89,7 +89,7 @@ public class AllScreensTests
         {
             using var room = new Room();
             Scenes.Show(name, room);
-            room.Press(room.Shell.Front.IsTyping ? Key.F7 : Key.K);
+            room.Press(room.Shell.Front.IsTyping ? KeyPress.F(7) : KeyPress.Of('k'));
             Assert.Equal(direction, Assert.Single(room.Log.Attempts).Item.Direction);
         }
     }

@@ -1,5 +1,5 @@
 using Clampwise.Look;
-using Terminal.Gui.Input;
+using Clampwise.Terminal;
 
 namespace Clampwise.Tests.Screens;
 
@@ -11,10 +11,10 @@ public class CanvasTests
     public void A_second_on_the_clock_sends_the_title_row_alone()
     {
         using var room = new Room();
-        room.Press(Key.Enter);
+        room.Press(KeyPress.Enter);
         Assert.Contains("Which chord", room.Sent);
         // A key that means nothing draws anew as the clock does.
-        string sent = room.After(1).Press(Key.F12).Sent;
+        string sent = room.After(1).Press(KeyPress.F(12)).Sent;
         Assert.Contains("14:59", sent);
         Assert.DoesNotContain("Which chord", sent);
         Assert.InRange(sent.Length, 1, 200);
@@ -24,7 +24,7 @@ public class CanvasTests
     public void Another_size_or_theme_sends_everything()
     {
         using var room = new Room(theme: Theme.Own);
-        room.Press(Key.Enter);
+        room.Press(KeyPress.Enter);
         Assert.Contains("Which chord", room.Sent);
         Assert.Contains("Which chord", room.Resize(81, 24).Sent);
         room.Shell.Wear(Theme.Own, GlyphSet.Unicode);

@@ -1,4 +1,4 @@
-using Terminal.Gui.Drawing;
+using Clampwise.Terminal;
 
 namespace Clampwise.Tests.Screens;
 
@@ -10,15 +10,15 @@ internal static class Contrast
 {
     public const double Enough = 4.5;
 
-    public static double Between(Color one, Color other)
+    public static double Between(Rgb one, Rgb other)
     {
         double first = Luminance(one);
         double second = Luminance(other);
         return (Math.Max(first, second) + 0.05) / (Math.Min(first, second) + 0.05);
     }
 
-    public static double Luminance(Color colour) =>
-        (0.2126 * Linear(colour.R)) + (0.7152 * Linear(colour.G)) + (0.0722 * Linear(colour.B));
+    public static double Luminance(Rgb colour) =>
+        (0.2126 * Linear(colour.Red)) + (0.7152 * Linear(colour.Green)) + (0.0722 * Linear(colour.Blue));
 
     private static double Linear(byte channel)
     {

@@ -1,5 +1,5 @@
 using Clampwise.Practice;
-using Terminal.Gui.Input;
+using Clampwise.Terminal;
 
 namespace Clampwise.Tests.Screens;
 
@@ -15,7 +15,7 @@ public class DetunePageTests
         // Which string is out is not shown: the same answer to six questions is right now and then.
         for (int i = 0; i < 6; i++)
         {
-            room.Type("3").Press(Key.CursorUp, Key.Enter);
+            room.Type("3").Press(KeyPress.Up, KeyPress.Enter);
         }
 
         TuningHeard[] heard = [.. room.Log.ReadAll().OfType<TuningHeard>()];
@@ -23,7 +23,7 @@ public class DetunePageTests
         Assert.All(heard, answer => Assert.Equal(answer.String.Number == 3 && answer.Cents > 0, answer.IsAllRight));
         Assert.All(heard, answer => Assert.Equal(answer.String.Number == 3, answer.IsStringRight));
         string corner = room.Screen.Split('\n')[0].Split("right")[^1].Trim();
-        room.Press(Key.Esc).Type("w");
+        room.Press(KeyPress.Esc).Type("w");
         Assert.Contains($"0 of 0 right   {corner}", room.Screen);
     }
 
@@ -43,7 +43,7 @@ public class DetunePageTests
     public void Without_sound_it_is_closed_and_counts_nothing()
     {
         using var room = new Room(isAudible: false);
-        room.Type("t").Type("w").Type("3").Press(Key.CursorUp, Key.Enter).Type("4").Press(Key.CursorDown);
+        room.Type("t").Type("w").Type("3").Press(KeyPress.Up, KeyPress.Enter).Type("4").Press(KeyPress.Down);
         Assert.Contains("closed", room.Screen);
         Assert.Contains("no sound here", room.Screen);
         Assert.Contains("0 of 0 right", room.Screen);
@@ -55,6 +55,6 @@ public class DetunePageTests
     {
         using var room = new Room();
         room.Log.Refusal = new Theory.Fault("the disk is full");
-        Assert.Contains("the disk is full", room.Type("t").Type("w").Type("3").Press(Key.CursorUp).Screen);
+        Assert.Contains("the disk is full", room.Type("t").Type("w").Type("3").Press(KeyPress.Up).Screen);
     }
 }

@@ -1,4 +1,4 @@
-using Terminal.Gui.Input;
+using Clampwise.Terminal;
 
 namespace Clampwise.Tests.Screens;
 
@@ -12,11 +12,11 @@ public class DrillsPageTests
         int all = room.Desk.Drills.Length;
         Assert.Contains($"{all - 4} more below", room.Type("d").Screen);
         Assert.DoesNotContain("above", room.Screen);
-        room.Press(Key.CursorDown, Key.CursorDown, Key.CursorDown, Key.CursorDown);
+        room.Press(KeyPress.Down, KeyPress.Down, KeyPress.Down, KeyPress.Down);
         Assert.Contains($"1 more above, {all - 5} more below", room.Screen);
         for (int i = 0; i < all; i++)
         {
-            room.Press(Key.CursorDown);
+            room.Press(KeyPress.Down);
         }
 
         Assert.Contains($"{all - 4} more above", room.Screen);

@@ -2,7 +2,7 @@ using System.Text.RegularExpressions;
 using Clampwise.Fretboard;
 using Clampwise.Look;
 using Clampwise.Screens;
-using Terminal.Gui.Input;
+using Clampwise.Terminal;
 
 namespace Clampwise.Tests.Screens;
 
@@ -20,7 +20,7 @@ public class ExplorerPageTests
     public void The_fretboard_takes_the_room_of_a_large_terminal()
     {
         using Room room = Opened(200, 50);
-        room.Press(Key.CursorDown, Key.CursorDown, Key.CursorDown, Key.CursorRight, Key.Space).Type("x").Press(Key.Space);
+        room.Press(KeyPress.Down, KeyPress.Down, KeyPress.Down, KeyPress.Right, KeyPress.Space).Type("x").Press(KeyPress.Space);
         Golden.Check("explorer-200x50", room.Screen);
     }
 
@@ -43,9 +43,9 @@ public class ExplorerPageTests
     public void A_marked_voicing_stays_in_the_picture_with_what_moved(int columns, int rows)
     {
         using Room room = Opened(columns, rows);
-        room.Press(Key.CursorDown, Key.CursorDown, Key.CursorRight, Key.Space).Type("m");
+        room.Press(KeyPress.Down, KeyPress.Down, KeyPress.Right, KeyPress.Space).Type("m");
         Assert.Contains("no string differs", room.Screen);
-        room.Press(Key.CursorRight, Key.CursorRight, Key.Space, Key.CursorDown, Key.CursorDown).Type("x");
+        room.Press(KeyPress.Right, KeyPress.Right, KeyPress.Space, KeyPress.Down, KeyPress.Down).Type("x");
         Golden.Check($"explorer-marked-{columns}x{rows}", room.Screen);
         Assert.Contains("string 3: now fret 6 (C#4), before fret 4 (B3)", room.Screen);
         Assert.Contains("string 5: now muted, before rings from the nut (A2)", room.Screen);
@@ -57,7 +57,7 @@ public class ExplorerPageTests
     public void A_mark_tells_what_a_found_voicing_moves_and_goes_with_its_setup()
     {
         using Room room = Opened();
-        room.Type("mfd").Press(Key.Enter, Key.CursorDown, Key.Enter);
+        room.Type("mfd").Press(KeyPress.Enter, KeyPress.Down, KeyPress.Enter);
         Assert.Contains("□ before", room.Screen);
         Assert.DoesNotContain("□ before", room.Type("+").Screen);
     }
@@ -67,7 +67,7 @@ public class ExplorerPageTests
     {
         using var room = new Room(theme: Theme.Own);
         room.Shell.Open(new ExplorerPage(room.Shell, room.Desk, Setup.Parse("standard + 2-4@2").Value));
-        room.Press(Key.CursorDown, Key.CursorDown, Key.CursorRight, Key.Space).Type("m").Press(Key.CursorRight, Key.CursorRight, Key.Space).Type("dd");
+        room.Press(KeyPress.Down, KeyPress.Down, KeyPress.Right, KeyPress.Space).Type("m").Press(KeyPress.Right, KeyPress.Right, KeyPress.Space).Type("dd");
         Golden.Check("explorer-marked-colour", room.Colours);
     }
 
@@ -90,12 +90,12 @@ public class ExplorerPageTests
         room.Type("z");
         for (int i = 0; i < 30; i++)
         {
-            Assert.Matches(@"\[.\]", room.Press(Key.CursorRight).Screen);
+            Assert.Matches(@"\[.\]", room.Press(KeyPress.Right).Screen);
         }
 
         for (int i = 0; i < 30; i++)
         {
-            Assert.Matches(@"\[.\]", room.Press(Key.CursorLeft).Screen);
+            Assert.Matches(@"\[.\]", room.Press(KeyPress.Left).Screen);
         }
     }
 
@@ -103,12 +103,12 @@ public class ExplorerPageTests
     public void What_stands_on_the_dots_is_turned_through()
     {
         using Room room = Opened();
-        room.Press(Key.CursorDown, Key.CursorDown, Key.CursorRight, Key.Space, Key.CursorUp);
+        room.Press(KeyPress.Down, KeyPress.Down, KeyPress.Right, KeyPress.Space, KeyPress.Up);
         Assert.Contains("··●··", room.Screen);
         Assert.Contains("··1··", room.Type("d").Screen);
         Assert.Contains("··9··", room.Type("d").Screen);
         Assert.Contains("5○   ║", room.Screen);
-        Assert.Contains("C#◆", room.Type("d").Press(Key.CursorUp).Screen);
+        Assert.Contains("C#◆", room.Type("d").Press(KeyPress.Up).Screen);
         Assert.Contains("··●··", room.Type("d").Screen);
     }
 
@@ -126,8 +126,8 @@ public class ExplorerPageTests
         using Room room = Opened();
         Assert.DoesNotContain("The mark is off", room.Type("+").Screen);
         Assert.Contains("The mark is off", room.Type("m-").Screen);
-        Assert.DoesNotContain("The mark is off", room.Press(Key.CursorUp).Screen);
-        Assert.Contains("The mark is off", room.Type("mc").Press(Key.CursorRight, Key.Enter).Screen);
+        Assert.DoesNotContain("The mark is off", room.Press(KeyPress.Up).Screen);
+        Assert.Contains("The mark is off", room.Type("mc").Press(KeyPress.Right, KeyPress.Enter).Screen);
     }
 
     [Fact]
@@ -146,7 +146,7 @@ public class ExplorerPageTests
         for (int i = 0; i < 6; i++)
         {
             // Every string by another finger, too far for any hand.
-            room.Press(Key.Space, Key.CursorDown, Key.CursorRight, Key.CursorRight);
+            room.Press(KeyPress.Space, KeyPress.Down, KeyPress.Right, KeyPress.Right);
             Assert.DoesNotContain(room.Screen.Split('\n'), line => line.EndsWith('…'));
         }
 
@@ -157,9 +157,9 @@ public class ExplorerPageTests
     public void What_is_said_of_a_found_voicing_stands_in_full_beneath_the_list()
     {
         using Room room = Opened(60, 20);
-        string screen = room.Type("fdm").Press(Key.Enter).Screen;
+        string screen = room.Type("fdm").Press(KeyPress.Enter).Screen;
         Assert.Contains("hand at\n fret 9, root in the bass", screen);
-        Assert.NotEqual(screen.Split('\n')[^5], room.Press(Key.CursorDown).Screen.Split('\n')[^5]);
+        Assert.NotEqual(screen.Split('\n')[^5], room.Press(KeyPress.Down).Screen.Split('\n')[^5]);
     }
 
     [Fact]
@@ -167,7 +167,7 @@ public class ExplorerPageTests
     {
         using Room room = Opened();
         string good = room.Type("c").Screen;
-        string half = room.Press(Key.Backspace).Screen;
+        string half = room.Press(KeyPress.Backspace).Screen;
         Assert.Contains("column ", half);
         string[] lines = half.Split('\n');
         Assert.Equal(good.Split('\n')[4..20], lines[(lines.Length - good.Split('\n').Length + 4)..20]);
@@ -180,8 +180,8 @@ public class ExplorerPageTests
     public void Found_voicings_come_under_the_hand()
     {
         using Room room = Opened();
-        room.Type("fdm").Press(Key.Enter);
-        room.Press(Key.Enter);
+        room.Type("fdm").Press(KeyPress.Enter);
+        room.Press(KeyPress.Enter);
         Assert.Contains("shape name     Dm", room.Screen);
     }
 
@@ -189,8 +189,8 @@ public class ExplorerPageTests
     public void Clamps_are_chosen_with_what_they_give()
     {
         using Room room = Opened();
-        room.Type("c").Press(Key.CursorDown, Key.F3);
-        room.Press(Key.Enter);
+        room.Type("c").Press(KeyPress.Down, KeyPress.F(3));
+        room.Press(KeyPress.Enter);
         Assert.Contains("standard + full@1 + 3-5@3", room.Screen);
     }
 
@@ -198,11 +198,11 @@ public class ExplorerPageTests
     public void Clamps_are_set_with_the_arrows_and_what_cannot_be_is_said()
     {
         using Room room = Opened();
-        room.Type("c").Press(Key.CursorRight, Key.PageDown, Key.F6);
+        room.Type("c").Press(KeyPress.Right, KeyPress.PageDown, KeyPress.F(6));
         Assert.Contains("setup: standard + 3-6@3", room.Screen);
-        room.Press(Key.PageDown, Key.PageDown);
+        room.Press(KeyPress.PageDown, KeyPress.PageDown);
         Assert.Contains("the strings are 1 to 6", room.Screen);
-        room.Press(Key.F5, Key.F7, Key.F9, Key.F9, Key.F8, Key.Tab);
+        room.Press(KeyPress.F(5), KeyPress.F(7), KeyPress.F(9), KeyPress.F(9), KeyPress.F(8), KeyPress.Tab);
         Assert.DoesNotContain("the strings are", room.Screen);
         Golden.Check("setup-by-hand-80x24", room.Screen);
     }
@@ -212,6 +212,6 @@ public class ExplorerPageTests
     {
         using Room room = Opened();
         room.Type("tw3");
-        Assert.Contains("1 right", room.Press(Key.CursorUp).Screen.Replace("0 of 1 right", "1 right", StringComparison.Ordinal));
+        Assert.Contains("1 right", room.Press(KeyPress.Up).Screen.Replace("0 of 1 right", "1 right", StringComparison.Ordinal));
     }
 }

@@ -1,16 +1,16 @@
 using Clampwise.Practice;
 using Clampwise.Screens;
-using Terminal.Gui.Input;
+using Clampwise.Terminal;
 
 namespace Clampwise.Tests.Screens;
 
 [Collection(nameof(TestTerminal))]
 public class RandomKeysTests
 {
-    private static readonly Key[] s_keys =
+    private static readonly KeyPress[] s_keys =
     [
-        Key.Enter, Key.Enter, Key.Enter, Key.Space, Key.Esc, Key.Tab, Key.Backspace, Key.CursorUp, Key.CursorDown, Key.CursorLeft, Key.CursorRight,
-        Key.PageUp, Key.PageDown, Key.Home, Key.End, Key.F1, Key.F2, Key.F3, Key.F4, Key.F5, Key.F6, Key.F7, Key.F8, Key.F9, Key.Delete,
+        KeyPress.Enter, KeyPress.Enter, KeyPress.Enter, KeyPress.Space, KeyPress.Esc, KeyPress.Tab, KeyPress.Backspace, KeyPress.Up, KeyPress.Down, KeyPress.Left, KeyPress.Right,
+        KeyPress.PageUp, KeyPress.PageDown, KeyPress.Home, KeyPress.End, KeyPress.F(1), KeyPress.F(2), KeyPress.F(3), KeyPress.F(4), KeyPress.F(5), KeyPress.F(6), KeyPress.F(7), KeyPress.F(8), KeyPress.F(9), KeyPress.Delete,
     ];
 
     private const string Signs = "abcdefghijklmnoprstuvwxyzABCDEFG0123456789#/+-=.^?@ (),";
@@ -62,7 +62,7 @@ public class RandomKeysTests
     {
         for (int i = 0; i < 6 && room.Shell.Front is not TodayPage; i++)
         {
-            room.Press(Key.Esc);
+            room.Press(KeyPress.Esc);
         }
     }
 

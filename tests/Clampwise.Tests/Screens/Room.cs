@@ -6,9 +6,9 @@ using Clampwise.Sound;
 using Clampwise.Sound.Players;
 using Clampwise.Sound.Strings;
 using Clampwise.Storage;
+using Clampwise.Terminal;
 using Clampwise.Theory;
 using Microsoft.Extensions.Time.Testing;
-using Terminal.Gui.Input;
 
 namespace Clampwise.Tests.Screens;
 
@@ -85,7 +85,7 @@ internal sealed class Room : IDisposable
     /// <summary>The tone of every cell, by the theme that is worn.</summary>
     public string Tones(Theme theme) => _terminal.Tones(theme);
 
-    public Room Press(params Key[] keys)
+    public Room Press(params KeyPress[] keys)
     {
         _terminal.Press(keys);
         return this;

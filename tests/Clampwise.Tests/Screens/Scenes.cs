@@ -2,7 +2,7 @@ using Clampwise.Fretboard;
 using Clampwise.Practice;
 using Clampwise.Screens;
 using Clampwise.Screens.Session;
-using Terminal.Gui.Input;
+using Clampwise.Terminal;
 
 namespace Clampwise.Tests.Screens;
 
@@ -12,15 +12,15 @@ internal static class Scenes
     private static readonly Dictionary<string, Action<Room>> s_ways = new()
     {
         ["welcome-pick"] = room => Welcome(room),
-        ["welcome-hear"] = room => Welcome(room).Press(Key.Enter),
-        ["welcome-cautions"] = room => Welcome(room).Press(Key.Esc),
+        ["welcome-hear"] = room => Welcome(room).Press(KeyPress.Enter),
+        ["welcome-cautions"] = room => Welcome(room).Press(KeyPress.Esc),
         ["today"] = _ => { },
-        ["today-resting"] = room => room.Press(Key.Enter).After(60).Press(Key.Esc, Key.Esc),
-        ["waiting"] = room => room.Press(Key.Enter).Type("k").After(60).Press(Key.Esc, Key.Esc).Type("n"),
+        ["today-resting"] = room => room.Press(KeyPress.Enter).After(60).Press(KeyPress.Esc, KeyPress.Esc),
+        ["waiting"] = room => room.Press(KeyPress.Enter).Type("k").After(60).Press(KeyPress.Esc, KeyPress.Esc).Type("n"),
         ["drills"] = room => room.Type("d"),
         ["quiz"] = room => room.Type("n"),
-        ["question"] = room => room.Press(Key.Enter),
-        ["question-typed"] = room => room.Press(Key.Enter).Type("tDsu"),
+        ["question"] = room => room.Press(KeyPress.Enter),
+        ["question-typed"] = room => room.Press(KeyPress.Enter).Type("tDsu"),
         ["question-sounding"] = room => Ask(room, Direction.SeeShapeSaySoundingName),
         ["question-place"] = room => Ask(room, Direction.NamePlaceShape),
         ["question-hear"] = room => Ask(room, Direction.HearSayName),
@@ -29,40 +29,40 @@ internal static class Scenes
         ["question-rig"] = room => Ask(room, Direction.ShapeNameSaySoundingName),
         ["question-rig-back"] = room => Ask(room, Direction.SoundingNameSayShapeName),
         ["question-change"] = room => Ask(room, Direction.ChangeInTime),
-        ["hint"] = room => room.Press(Key.Enter).After(4).Type("h"),
-        ["skip"] = room => room.Press(Key.Enter).After(4).Type("n"),
-        ["verdict"] = room => room.Press(Key.Enter).After(4).Type("h1"),
-        ["verdict-right"] = room => room.Press(Key.Enter).After(2).Type("t").Type(Expected()).Press(Key.Enter),
-        ["verdict-unknown"] = room => room.Press(Key.Enter).After(9).Type("k"),
-        ["verdict-place"] = room => Ask(room, Direction.NamePlaceShape).After(9).Press(Key.CursorRight, Key.Space, Key.Enter),
-        ["paused"] = room => room.Press(Key.Enter).After(4).Type("h1p"),
-        ["summary"] = room => room.Press(Key.Enter).After(4).Type("h1pe"),
+        ["hint"] = room => room.Press(KeyPress.Enter).After(4).Type("h"),
+        ["skip"] = room => room.Press(KeyPress.Enter).After(4).Type("n"),
+        ["verdict"] = room => room.Press(KeyPress.Enter).After(4).Type("h1"),
+        ["verdict-right"] = room => room.Press(KeyPress.Enter).After(2).Type("t").Type(Expected()).Press(KeyPress.Enter),
+        ["verdict-unknown"] = room => room.Press(KeyPress.Enter).After(9).Type("k"),
+        ["verdict-place"] = room => Ask(room, Direction.NamePlaceShape).After(9).Press(KeyPress.Right, KeyPress.Space, KeyPress.Enter),
+        ["paused"] = room => room.Press(KeyPress.Enter).After(4).Type("h1p"),
+        ["summary"] = room => room.Press(KeyPress.Enter).After(4).Type("h1pe"),
         ["weak-nothing"] = room => room.Type("w"),
         ["weak"] = room => Practised(room).Type("w"),
-        ["explorer"] = room => Explore(room).Press(Key.CursorDown, Key.CursorDown, Key.CursorDown, Key.CursorRight, Key.Space).Type("x").Press(Key.Space),
-        ["find"] = room => Explore(room).Type("fdm").Press(Key.Enter),
-        ["setup"] = room => Explore(room).Type("c").Press(Key.CursorDown, Key.F3),
+        ["explorer"] = room => Explore(room).Press(KeyPress.Down, KeyPress.Down, KeyPress.Down, KeyPress.Right, KeyPress.Space).Type("x").Press(KeyPress.Space),
+        ["find"] = room => Explore(room).Type("fdm").Press(KeyPress.Enter),
+        ["setup"] = room => Explore(room).Type("c").Press(KeyPress.Down, KeyPress.F(3)),
         ["tune"] = room => Explore(room).Type("t"),
         ["detune"] = room => Explore(room).Type("tw3"),
         ["progress-nothing"] = room => room.Type("p"),
         ["progress"] = room => Practised(room).Type("p"),
         ["settings"] = room => room.Type("s"),
-        ["settings-end"] = room => room.Type("s").Press(Key.End).Press(Key.CursorRight),
-        ["settings-typing"] = room => room.Type("s").Press(Key.Home).Type("999").Press(Key.Enter),
-        ["help-welcome"] = room => Welcome(room).Press(Key.F1),
-        ["help-today"] = room => room.Press(Key.F1),
-        ["help-drills"] = room => room.Type("d").Press(Key.F1),
-        ["help-session"] = room => room.Press(Key.Enter, Key.F1),
-        ["help-waiting"] = room => room.Press(Key.Enter).After(60).Press(Key.Esc, Key.Esc).Type("n").Press(Key.F1),
-        ["help-summary"] = room => room.Press(Key.Enter).Type("kpe").Press(Key.F1),
-        ["help-weak"] = room => room.Type("w").Press(Key.F1),
-        ["help-explorer"] = room => Explore(room).Press(Key.F1),
-        ["help-find"] = room => Explore(room).Type("f").Press(Key.F1),
-        ["help-setup"] = room => Explore(room).Type("c").Press(Key.F1),
-        ["help-tune"] = room => Explore(room).Type("t").Press(Key.F1),
-        ["help-detune"] = room => Explore(room).Type("tw").Press(Key.F1),
-        ["help-progress"] = room => room.Type("p").Press(Key.F1),
-        ["help-settings"] = room => room.Type("s").Press(Key.F1),
+        ["settings-end"] = room => room.Type("s").Press(KeyPress.End).Press(KeyPress.Right),
+        ["settings-typing"] = room => room.Type("s").Press(KeyPress.Home).Type("999").Press(KeyPress.Enter),
+        ["help-welcome"] = room => Welcome(room).Press(KeyPress.F(1)),
+        ["help-today"] = room => room.Press(KeyPress.F(1)),
+        ["help-drills"] = room => room.Type("d").Press(KeyPress.F(1)),
+        ["help-session"] = room => room.Press(KeyPress.Enter, KeyPress.F(1)),
+        ["help-waiting"] = room => room.Press(KeyPress.Enter).After(60).Press(KeyPress.Esc, KeyPress.Esc).Type("n").Press(KeyPress.F(1)),
+        ["help-summary"] = room => room.Press(KeyPress.Enter).Type("kpe").Press(KeyPress.F(1)),
+        ["help-weak"] = room => room.Type("w").Press(KeyPress.F(1)),
+        ["help-explorer"] = room => Explore(room).Press(KeyPress.F(1)),
+        ["help-find"] = room => Explore(room).Type("f").Press(KeyPress.F(1)),
+        ["help-setup"] = room => Explore(room).Type("c").Press(KeyPress.F(1)),
+        ["help-tune"] = room => Explore(room).Type("t").Press(KeyPress.F(1)),
+        ["help-detune"] = room => Explore(room).Type("tw").Press(KeyPress.F(1)),
+        ["help-progress"] = room => room.Type("p").Press(KeyPress.F(1)),
+        ["help-settings"] = room => room.Type("s").Press(KeyPress.F(1)),
     };
 
     /// <summary>The names.</summary>
@@ -115,20 +115,20 @@ internal static class Scenes
         room.Type("n");
         while (room.Shell.Front is SessionPage)
         {
-            room.After(5).Press(room.Shell.Front.IsTyping ? Key.F7 : Key.K);
+            room.After(5).Press(room.Shell.Front.IsTyping ? KeyPress.F(7) : KeyPress.Of('k'));
             if (room.Shell.Front is SessionPage)
             {
-                room.Press(Key.Enter);
+                room.Press(KeyPress.Enter);
             }
         }
 
-        return room.Press(Key.Enter);
+        return room.Press(KeyPress.Enter);
     }
 
     // The answer to the first question, from the log of somebody who did not know it.
     private static string Expected()
     {
         using var other = new Room();
-        return other.Press(Key.Enter).Type("k").Log.Attempts.Single().Expected;
+        return other.Press(KeyPress.Enter).Type("k").Log.Attempts.Single().Expected;
     }
 }

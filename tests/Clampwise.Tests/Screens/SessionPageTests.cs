@@ -5,8 +5,8 @@ using Clampwise.Screens.Session;
 using Clampwise.Settings;
 using Clampwise.Sound.Players;
 using Clampwise.Storage;
+using Clampwise.Terminal;
 using Clampwise.Theory;
-using Terminal.Gui.Input;
 
 namespace Clampwise.Tests.Screens;
 
@@ -20,7 +20,7 @@ public class SessionPageTests
     public void A_wrong_answer_and_the_right_one_on_one_fretboard(int columns, int rows)
     {
         using var room = new Room(columns, rows);
-        room.Press(Key.Enter).Type("tdm").Press(Key.Enter).Type("b");
+        room.Press(KeyPress.Enter).Type("tdm").Press(KeyPress.Enter).Type("b");
         Golden.Check($"verdict-both-{columns}x{rows}", room.Screen);
         Assert.Contains("string 4: right fret 6 (G#3), yours fret 5 (G3)", room.Screen);
         Assert.DoesNotContain("not G3", room.Screen);
@@ -34,8 +34,8 @@ public class SessionPageTests
     public void A_grade_is_changed_without_losing_what_is_looked_at()
     {
         using var room = new Room();
-        room.Press(Key.Enter).Type("tdm").Press(Key.Enter).Type("b");
-        Assert.Contains("□ yours", room.Press(Key.CursorUp).Screen);
+        room.Press(KeyPress.Enter).Type("tdm").Press(KeyPress.Enter).Type("b");
+        Assert.Contains("□ yours", room.Press(KeyPress.Up).Screen);
         Assert.Contains("Grade: strained", room.Screen);
     }
 
@@ -43,7 +43,7 @@ public class SessionPageTests
     public void A_right_answer_has_nothing_to_compare()
     {
         using var room = new Room();
-        Assert.DoesNotContain("□ yours", room.Press(Key.Enter).Type("1b").Screen);
+        Assert.DoesNotContain("□ yours", room.Press(KeyPress.Enter).Type("1b").Screen);
     }
 
     [Fact]
@@ -68,7 +68,7 @@ public class SessionPageTests
         signed.Desk.Use(signed.Desk.Settings with { Dots = Enum.Parse<DotSign>(sign) });
         foreach (Room room in (Room[])[plain, signed])
         {
-            room.Press(Key.Enter);
+            room.Press(KeyPress.Enter);
         }
 
         for (int i = 0; i < 40 && plain.Shell.Front is SessionPage; i++)
@@ -77,8 +77,8 @@ public class SessionPageTests
             GiveUp(plain.After(3));
             GiveUp(signed.After(3));
             Assert.NotEqual(plain.Screen, signed.Screen);
-            plain.Press(Key.Enter);
-            signed.Press(Key.Enter);
+            plain.Press(KeyPress.Enter);
+            signed.Press(KeyPress.Enter);
         }
 
         Assert.True(plain.Log.Attempts.Select(attempt => attempt.Item.Direction).Distinct().Count() >= 3);
@@ -93,7 +93,7 @@ public class SessionPageTests
     public void The_fretboard_stays_where_it_is_when_hints_and_the_verdict_come(int columns, int rows)
     {
         using var room = new Room(columns, rows);
-        string[] asked = room.Press(Key.Enter).Screen.Split('\n');
+        string[] asked = room.Press(KeyPress.Enter).Screen.Split('\n');
         int last = Array.FindLastIndex(asked, line => line.StartsWith(" clamp", StringComparison.Ordinal));
         Assert.Equal(asked[..(last + 1)], room.Type("h").Screen.Split('\n')[..(last + 1)]);
         string[] judged = room.Type("1").Screen.Split('\n')[..(last + 1)];
@@ -104,11 +104,11 @@ public class SessionPageTests
     public void Screens_in_ascii_and_in_colour()
     {
         using var ascii = new Room(glyphs: GlyphSet.Ascii);
-        ascii.Press(Key.Enter);
+        ascii.Press(KeyPress.Enter);
         Golden.Check("question-ascii", ascii.Screen);
         Assert.All(ascii.Screen, sign => Assert.InRange(sign, '\n', '~'));
         using var colour = new Room(theme: Theme.Own);
-        colour.Press(Key.Enter);
+        colour.Press(KeyPress.Enter);
         Golden.Check("question-colour", colour.Colours);
         Assert.DoesNotContain("[38;2", ascii.Colours);
     }
@@ -117,7 +117,7 @@ public class SessionPageTests
     public void A_terminal_that_is_too_small_says_so_and_loses_nothing()
     {
         using var room = new Room();
-        string question = room.Press(Key.Enter).Screen;
+        string question = room.Press(KeyPress.Enter).Screen;
         Assert.Contains("Clampwise needs 60x20.", room.Resize(50, 15).Screen);
         Assert.Equal(question, room.Resize(80, 24).Screen);
     }
@@ -126,7 +126,7 @@ public class SessionPageTests
     public void An_answer_is_in_the_log_before_its_verdict_shows()
     {
         using var room = new Room();
-        room.Press(Key.Enter).After(5).Type("k");
+        room.Press(KeyPress.Enter).After(5).Type("k");
         Attempt attempt = Assert.Single(room.Log.Attempts);
         Assert.True(attempt is { DidNotKnow: true, Grade: Grade.Missed });
         Assert.Contains("Now you know: it is", room.Screen);
@@ -137,34 +137,34 @@ public class SessionPageTests
     {
         using var room = new Room();
         room.Log.Refusal = new Fault("the disk is full: make room, then answer again");
-        Assert.Contains("the disk is full", room.Press(Key.Enter).Type("k").Screen);
+        Assert.Contains("the disk is full", room.Press(KeyPress.Enter).Type("k").Screen);
     }
 
     [Fact]
     public void The_clock_stands_while_paused_and_goes_on_after()
     {
         using var room = new Room();
-        room.Press(Key.Enter).After(60).Type("p").After(600);
+        room.Press(KeyPress.Enter).After(60).Type("p").After(600);
         Assert.Contains("14:00 left", room.Screen);
         Assert.DoesNotContain("Which chord", room.Screen);
-        Assert.Contains("14:00 left", room.Press(Key.Enter).Screen);
-        Assert.Contains("13:30 left", room.After(30).Press(Key.Tab).Screen);
+        Assert.Contains("14:00 left", room.Press(KeyPress.Enter).Screen);
+        Assert.Contains("13:30 left", room.After(30).Press(KeyPress.Tab).Screen);
     }
 
     [Fact]
     public void A_session_that_was_left_waits_on_the_first_screen()
     {
         using var room = new Room();
-        string question = room.Press(Key.Enter).After(60).Screen;
-        Assert.Contains("Go on              the daily drill, 1:00 practised", room.Press(Key.Esc, Key.Esc).After(3600).Screen);
-        Assert.Equal(question, room.Press(Key.Enter).Screen);
+        string question = room.Press(KeyPress.Enter).After(60).Screen;
+        Assert.Contains("Go on              the daily drill, 1:00 practised", room.Press(KeyPress.Esc, KeyPress.Esc).After(3600).Screen);
+        Assert.Equal(question, room.Press(KeyPress.Enter).Screen);
     }
 
     [Fact]
     public void Reading_help_is_no_thinking()
     {
         using var room = new Room();
-        room.Press(Key.Enter).After(2).Type("?").After(300).Press(Key.Esc).After(3).Type("k");
+        room.Press(KeyPress.Enter).After(2).Type("?").After(300).Press(KeyPress.Esc).After(3).Type("k");
         Assert.Equal(TimeSpan.FromSeconds(5), Assert.Single(room.Log.Attempts).Thinking);
         Assert.Contains("14:55 left", room.Screen);
     }
@@ -173,7 +173,7 @@ public class SessionPageTests
     public void Time_in_another_window_is_no_thinking()
     {
         using var room = new Room();
-        room.Press(Key.Enter).After(2);
+        room.Press(KeyPress.Enter).After(2);
         room.Shell.Attend(false);
         room.After(300);
         room.Shell.Attend(true);
@@ -185,16 +185,16 @@ public class SessionPageTests
     public void A_session_whose_time_is_over_ends_in_its_summary_when_taken_up()
     {
         using var room = new Room();
-        room.Press(Key.Enter).After(16 * 60).Type("k").Press(Key.Esc, Key.Esc, Key.Enter, Key.Enter);
+        room.Press(KeyPress.Enter).After(16 * 60).Type("k").Press(KeyPress.Esc, KeyPress.Esc, KeyPress.Enter, KeyPress.Enter);
         Assert.IsType<SummaryPage>(room.Shell.Front);
-        Assert.IsType<TodayPage>(room.Press(Key.Enter).Shell.Front);
+        Assert.IsType<TodayPage>(room.Press(KeyPress.Enter).Shell.Front);
     }
 
     [Fact]
     public void Another_session_ends_the_one_that_waits_and_keeps_its_answers()
     {
         using var room = new Room();
-        room.Press(Key.Enter).Type("k").Press(Key.Esc, Key.Esc).Type("n").Press(Key.Enter);
+        room.Press(KeyPress.Enter).Type("k").Press(KeyPress.Esc, KeyPress.Esc).Type("n").Press(KeyPress.Enter);
         Assert.Single(room.Log.ReadAll().OfType<SessionEnded>());
         Assert.Single(room.Log.Attempts);
         Assert.Contains("name that voicing", room.Screen);
@@ -207,11 +207,11 @@ public class SessionPageTests
     public void Another_session_asks_before_it_ends_the_one_that_waits(string key, bool needsEnter, string title)
     {
         using var room = new Room();
-        room.Press(Key.Enter).Type("k").After(118).Press(Key.Esc, Key.Esc);
-        Room Another() => needsEnter ? room.Type(key).Press(Key.Enter) : room.Type(key);
+        room.Press(KeyPress.Enter).Type("k").After(118).Press(KeyPress.Esc, KeyPress.Esc);
+        Room Another() => needsEnter ? room.Type(key).Press(KeyPress.Enter) : room.Type(key);
         Assert.Contains("A session waits: the daily drill, 1:58 practised.", Another().Screen);
         Assert.Contains($"end it, and start {title}", room.Screen);
-        Assert.Contains("Go on              the daily drill, 1:58 practised", room.Press(Key.Esc).Screen);
+        Assert.Contains("Go on              the daily drill, 1:58 practised", room.Press(KeyPress.Esc).Screen);
         Assert.Empty(room.Log.ReadAll().OfType<SessionEnded>());
         string again = Another().Type("g").Screen;
         Assert.Contains("the daily drill", again);
@@ -233,7 +233,7 @@ public class SessionPageTests
     {
         using var room = new Room();
         _ = room.Screen;
-        _ = room.Press(Key.CursorDown).Screen;
+        _ = room.Press(KeyPress.Down).Screen;
         Assert.Equal(2, room.Seeds);
     }
 
@@ -241,7 +241,7 @@ public class SessionPageTests
     public void A_shape_is_shown_and_named_before_it_is_asked_otherwise()
     {
         using var room = new Room();
-        room.Press(Key.Enter);
+        room.Press(KeyPress.Enter);
         PlayThrough(room);
         HashSet<ShapeKey> shown = [];
         foreach (Attempt attempt in room.Log.Attempts)
@@ -255,17 +255,17 @@ public class SessionPageTests
     public void An_untouched_board_is_no_answer()
     {
         using var room = new Room();
-        room.Press(Key.Enter);
+        room.Press(KeyPress.Enter);
         for (int i = 0; i < 60 && room.Desk.Log.ReadAll().OfType<Attempt>().All(attempt => attempt.Item.Direction != Direction.NamePlaceShape); i++)
         {
             int before = room.Log.Attempts.Count();
             if (room.Screen.Contains("from the nut 000000", StringComparison.Ordinal))
             {
-                Assert.Equal(before, room.Press(Key.Enter).Log.Attempts.Count());
+                Assert.Equal(before, room.Press(KeyPress.Enter).Log.Attempts.Count());
             }
 
             GiveUp(room.After(8));
-            room.Press(Key.Enter);
+            room.Press(KeyPress.Enter);
         }
     }
 
@@ -273,9 +273,9 @@ public class SessionPageTests
     public void An_answer_can_be_undone_and_its_grade_changed()
     {
         using var room = new Room();
-        string question = room.Press(Key.Enter).Screen;
+        string question = room.Press(KeyPress.Enter).Screen;
         Assert.Equal(question, room.Type("ku").Screen);
-        Assert.Contains("Grade: steady", room.Type("k").Press(Key.CursorUp, Key.CursorUp).Screen);
+        Assert.Contains("Grade: steady", room.Type("k").Press(KeyPress.Up, KeyPress.Up).Screen);
         Assert.Single(room.Log.ReadAll().OfType<AttemptWithdrawn>());
         Assert.Equal([Grade.Strained, Grade.Steady], room.Log.ReadAll().OfType<GradeOverruled>().Select(entry => entry.Grade));
     }
@@ -284,24 +284,24 @@ public class SessionPageTests
     public void A_grade_goes_by_steps_to_either_end_and_digits_do_nothing()
     {
         using var room = new Room();
-        room.Press(Key.Enter).Type("k");
-        Assert.Contains("Grade: missed", room.Press(Key.CursorDown).Type("1234").Screen);
+        room.Press(KeyPress.Enter).Type("k");
+        Assert.Contains("Grade: missed", room.Press(KeyPress.Down).Type("1234").Screen);
         Assert.Empty(room.Log.ReadAll().OfType<GradeOverruled>());
-        Assert.Contains("Grade: instant", room.Press(Key.CursorUp, Key.CursorUp, Key.CursorUp, Key.CursorUp, Key.CursorUp).Screen);
+        Assert.Contains("Grade: instant", room.Press(KeyPress.Up, KeyPress.Up, KeyPress.Up, KeyPress.Up, KeyPress.Up).Screen);
         Assert.Equal(3, room.Log.ReadAll().OfType<GradeOverruled>().Count());
-        Assert.Contains("Grade: steady", room.Press(Key.CursorDown).Screen);
+        Assert.Contains("Grade: steady", room.Press(KeyPress.Down).Screen);
     }
 
     [Fact]
     public void Further_tabs_go_through_all_names_that_fit()
     {
         using var room = new Room();
-        room.Press(Key.Enter).Type("tds");
-        Assert.Contains("Name: Dsus2_", room.Press(Key.Tab).Screen);
-        Assert.Contains("Name: Dsus4_", room.Press(Key.Tab).Screen);
-        Assert.Contains("Name: Dsus2_", room.Press(Key.Tab).Screen);
-        Assert.Contains("Name: Dsus_", room.Press(Key.Backspace).Screen);
-        Assert.Contains("Name: Dsus2_", room.Press(Key.Tab).Screen);
+        room.Press(KeyPress.Enter).Type("tds");
+        Assert.Contains("Name: Dsus2_", room.Press(KeyPress.Tab).Screen);
+        Assert.Contains("Name: Dsus4_", room.Press(KeyPress.Tab).Screen);
+        Assert.Contains("Name: Dsus2_", room.Press(KeyPress.Tab).Screen);
+        Assert.Contains("Name: Dsus_", room.Press(KeyPress.Backspace).Screen);
+        Assert.Contains("Name: Dsus2_", room.Press(KeyPress.Tab).Screen);
     }
 
     // One key must not stand there with two meanings.
@@ -309,17 +309,17 @@ public class SessionPageTests
     public void While_a_name_is_typed_in_place_of_a_choice_Esc_leads_back_to_the_choices()
     {
         using var room = new Room();
-        string keys = room.Press(Key.Enter).Type("t").Screen.Split('\n')[^2] + room.Screen.Split('\n')[^1];
+        string keys = room.Press(KeyPress.Enter).Type("t").Screen.Split('\n')[^2] + room.Screen.Split('\n')[^1];
         Assert.Contains("Esc choices", keys);
         Assert.DoesNotContain("Esc pause", keys);
-        Assert.Contains("t type a name", room.Press(Key.Esc).Screen);
+        Assert.Contains("t type a name", room.Press(KeyPress.Esc).Screen);
     }
 
     [Fact]
     public void After_the_last_hint_no_more_is_offered_and_asking_says_so()
     {
         using var room = new Room();
-        Assert.Contains("h hint", room.Press(Key.Enter).Type("hh").Screen);
+        Assert.Contains("h hint", room.Press(KeyPress.Enter).Type("hh").Screen);
         Assert.DoesNotContain("h hint", room.Type("h").Screen);
         Assert.Contains("there are no more hints", room.Type("h").Screen);
     }
@@ -328,14 +328,14 @@ public class SessionPageTests
     public void Without_sound_nothing_to_hear_is_offered_and_asking_says_so()
     {
         using var room = new Room(isAudible: false);
-        Assert.Contains("There is no sound.", room.Press(Key.Enter).Type("r").Screen);
+        Assert.Contains("There is no sound.", room.Press(KeyPress.Enter).Type("r").Screen);
         Assert.DoesNotContain("r again", room.Type("k").Screen);
         Assert.DoesNotContain("string by string", room.Screen);
         Assert.Contains("There is no sound.", room.Type("r").Screen);
         Assert.DoesNotContain("There is no sound.", room.Type("u").Screen);
         Assert.Contains("There is no sound.", room.Type("kd").Screen);
         using var loud = new Room();
-        Assert.Contains("There is nothing to hear in this question.", loud.Press(Key.Enter).Type("g").Screen);
+        Assert.Contains("There is nothing to hear in this question.", loud.Press(KeyPress.Enter).Type("g").Screen);
         Assert.Contains("r again", loud.Type("k").Screen);
     }
 
@@ -343,11 +343,11 @@ public class SessionPageTests
     public void A_name_can_be_typed_with_small_letters_and_completed()
     {
         using var room = new Room();
-        room.Press(Key.Enter).Type("t");
+        room.Press(KeyPress.Enter).Type("t");
         Assert.True(room.Shell.Front.IsTyping);
-        room.Type("dsu").Press(Key.Tab);
+        room.Type("dsu").Press(KeyPress.Tab);
         Assert.Contains("Name: Dsus2_", room.Screen);
-        room.Press(Key.Backspace).Type("4").Press(Key.Enter);
+        room.Press(KeyPress.Backspace).Type("4").Press(KeyPress.Enter);
         Assert.Equal("Dsus4", Assert.Single(room.Log.Attempts).Answer);
     }
 
@@ -359,7 +359,7 @@ public class SessionPageTests
     public void Completion_keeps_major_and_minor_apart(string typed, string completed)
     {
         using var room = new Room();
-        room.Press(Key.Enter).Type("t").Type(typed).Press(Key.Tab);
+        room.Press(KeyPress.Enter).Type("t").Type(typed).Press(KeyPress.Tab);
         Assert.Contains($"Name: {completed}_", room.Screen);
     }
 
@@ -367,7 +367,7 @@ public class SessionPageTests
     public void A_name_that_does_not_read_costs_nothing()
     {
         using var room = new Room();
-        room.Press(Key.Enter).Type("td9x9").Press(Key.Enter);
+        room.Press(KeyPress.Enter).Type("td9x9").Press(KeyPress.Enter);
         Assert.Empty(room.Log.Attempts);
         Assert.Contains("expected", room.Screen);
     }
@@ -377,7 +377,7 @@ public class SessionPageTests
     {
         using var room = new Room(isAudible: false);
         Assert.Contains("no sound here", room.Screen);
-        room.Press(Key.Enter);
+        room.Press(KeyPress.Enter);
         PlayThrough(room);
         Assert.NotEmpty(room.Log.Attempts);
         Assert.DoesNotContain(room.Log.Attempts, attempt => attempt.Item.Direction.NeedsSound());
@@ -387,7 +387,7 @@ public class SessionPageTests
     public void A_whole_session_asks_in_many_directions_and_ends_in_time()
     {
         using var room = new Room();
-        room.Press(Key.Enter);
+        room.Press(KeyPress.Enter);
         PlayThrough(room);
         Assert.IsType<SummaryPage>(room.Shell.Front);
         SessionEnded end = Assert.Single(room.Log.ReadAll().OfType<SessionEnded>());
@@ -395,7 +395,7 @@ public class SessionPageTests
         Assert.True(room.Log.Attempts.Select(attempt => attempt.Item.Direction).Distinct().Count() >= 3);
         Assert.True(((CapturedOut)room.Sound).Played.Count >= room.Log.Attempts.Count());
         Golden.Check("summary-whole", room.Screen);
-        Assert.IsType<TodayPage>(room.Press(Key.Enter).Shell.Front);
+        Assert.IsType<TodayPage>(room.Press(KeyPress.Enter).Shell.Front);
     }
 
     [Fact]
@@ -403,23 +403,23 @@ public class SessionPageTests
     {
         using var room = new Room();
         Assert.Contains("Nothing is weak just now.", room.Type("w").Screen);
-        room.Press(Key.Esc).Type("n");
+        room.Press(KeyPress.Esc).Type("n");
         Assert.Contains("name that voicing", room.Screen);
         for (int i = 0; i < QuizPlanner.UsualCount && room.Shell.Front is SessionPage; i++)
         {
             GiveUp(room.After(5));
-            room.Press(Key.Enter);
+            room.Press(KeyPress.Enter);
         }
 
         Assert.IsType<SummaryPage>(room.Shell.Front);
         Assert.All(room.Log.Attempts, attempt => Assert.Contains(attempt.Item.Direction, Directions.Naming));
-        room.Press(Key.Enter).Type("w");
-        Assert.Contains("weak shapes", room.Press(Key.Enter).Screen);
+        room.Press(KeyPress.Enter).Type("w");
+        Assert.Contains("weak shapes", room.Press(KeyPress.Enter).Screen);
         Assert.IsType<SessionPage>(room.Shell.Front);
     }
 
     // Don't know, in whichever way the page takes it now.
-    private static void GiveUp(Room room) => room.Press(room.Shell.Front.IsTyping ? Key.F7 : Key.K);
+    private static void GiveUp(Room room) => room.Press(room.Shell.Front.IsTyping ? KeyPress.F(7) : KeyPress.Of('k'));
 
     private static void PlayThrough(Room room)
     {
@@ -431,12 +431,12 @@ public class SessionPageTests
             }
             else
             {
-                room.After(12).Type("2").Press(Key.Enter);
+                room.After(12).Type("2").Press(KeyPress.Enter);
             }
 
             if (room.Shell.Front is SessionPage)
             {
-                room.Press(Key.Enter);
+                room.Press(KeyPress.Enter);
             }
         }
     }

@@ -2,7 +2,7 @@ using Clampwise.Look;
 using Clampwise.Screens;
 using Clampwise.Settings;
 using Clampwise.Sound.Players;
-using Terminal.Gui.Input;
+using Clampwise.Terminal;
 
 namespace Clampwise.Tests.Screens;
 
@@ -22,10 +22,10 @@ public class SettingsPageTests
     public void An_arrow_changes_at_once_and_the_file_has_it()
     {
         using var room = new Room();
-        room.Type("s").Press(Key.CursorRight);
+        room.Type("s").Press(KeyPress.Right);
         Assert.Equal(20.0, room.Desk.Settings.SessionLength.TotalMinutes);
         Assert.Equal("[session]\nminutes = 20\n", File.ReadAllText(room.Settings.File.Path));
-        Assert.Contains("20 minutes:", room.Press(Key.Esc).Screen);
+        Assert.Contains("20 minutes:", room.Press(KeyPress.Esc).Screen);
     }
 
     [Fact]
@@ -36,31 +36,31 @@ public class SettingsPageTests
         foreach (Setting setting in SettingList.All)
         {
             string usual = setting.Write(room.Settings.Now);
-            room.Press(Key.CursorRight);
+            room.Press(KeyPress.Right);
             if (setting.Write(room.Settings.Now) == usual)
             {
-                room.Press(Key.Enter).Type("Abc 1").Press(Key.Enter);
+                room.Press(KeyPress.Enter).Type("Abc 1").Press(KeyPress.Enter);
             }
 
             Assert.NotEqual(usual, setting.Write(room.Settings.Now));
             Assert.Equal(setting.Write(room.Settings.Now), setting.Write(SettingsReading.Of(File.ReadAllText(room.Settings.File.Path), "x").Settings));
-            room.Type("u").Press(Key.CursorDown);
+            room.Type("u").Press(KeyPress.Down);
             Assert.Equal(usual, setting.Write(room.Settings.Now));
         }
 
-        Assert.IsType<TodayPage>(room.Press(Key.Esc).Shell.Front);
+        Assert.IsType<TodayPage>(room.Press(KeyPress.Esc).Shell.Front);
     }
 
     [Fact]
     public void A_value_can_be_typed_and_a_wrong_one_says_what_is_right()
     {
         using var room = new Room();
-        room.Type("s1").Type("x").Press(Key.Enter);
+        room.Type("s1").Type("x").Press(KeyPress.Enter);
         Assert.Contains("expected a whole number from 1 to 120, found 1x", room.Screen);
         Assert.True(room.Shell.Front.IsTyping);
-        room.Press(Key.Backspace).Type("8").Press(Key.Enter);
+        room.Press(KeyPress.Backspace).Type("8").Press(KeyPress.Enter);
         Assert.Equal(18.0, room.Settings.Now.SessionLength.TotalMinutes);
-        room.Press(Key.Enter).Press(Key.Backspace).Press(Key.Esc);
+        room.Press(KeyPress.Enter).Press(KeyPress.Backspace).Press(KeyPress.Esc);
         Assert.Equal(18.0, room.Settings.Now.SessionLength.TotalMinutes);
         Assert.IsType<SettingsPage>(room.Shell.Front);
     }
@@ -75,8 +75,8 @@ public class SettingsPageTests
         using var room = new Room(120, 40);
         room.Type("s");
         GoTo(room, key);
-        room.Press(Key.Enter).Press([.. Enumerable.Repeat(Key.Backspace, 20)]);
-        string said = string.Join(' ', room.Type(typed).Press(Key.Enter).Screen.Split('\n').Select(line => line.Trim()));
+        room.Press(KeyPress.Enter).Press([.. Enumerable.Repeat(KeyPress.Backspace, 20)]);
+        string said = string.Join(' ', room.Type(typed).Press(KeyPress.Enter).Screen.Split('\n').Select(line => line.Trim()));
         Assert.Contains(words, said);
         Assert.DoesNotContain("\"", said);
     }
@@ -98,7 +98,7 @@ public class SettingsPageTests
         using var room = new Room();
         room.Type("s");
         GoTo(room, "sound.device");
-        room.Press(Key.Enter).Type("a?").Press(Key.Enter);
+        room.Press(KeyPress.Enter).Type("a?").Press(KeyPress.Enter);
         Assert.Equal("a?", room.Settings.Now.Sound.Device);
         Assert.IsType<HelpPage>(room.Type("?").Shell.Front);
     }
@@ -110,11 +110,11 @@ public class SettingsPageTests
         room.Type("s");
         Assert.Contains("───", room.Screen);
         GoTo(room, "screen.glyphs");
-        room.Press(Key.CursorRight, Key.CursorRight);
+        room.Press(KeyPress.Right, KeyPress.Right);
         Assert.DoesNotContain("───", room.Screen);
         GoTo(room, "screen.theme");
         Assert.DoesNotContain("48;2;15;20;25", room.Colours);
-        room.Press(Key.CursorRight);
+        room.Press(KeyPress.Right);
         Assert.Contains("48;2;15;20;25", room.Colours);
     }
 
@@ -124,9 +124,9 @@ public class SettingsPageTests
         using var room = new Room(80, 40);
         room.Type("s");
         GoTo(room, "guitar.fretboard");
-        room.Press(Key.CursorRight);
+        room.Press(KeyPress.Right);
         GoTo(room, "guitar.dots");
-        room.Press(Key.CursorRight, Key.Esc, Key.Enter);
+        room.Press(KeyPress.Right, KeyPress.Esc, KeyPress.Enter);
         Golden.Check("question-upright-fingers", room.Screen);
     }
 
@@ -136,12 +136,12 @@ public class SettingsPageTests
         using var room = new Room();
         room.Type("s");
         GoTo(room, "sound.latency");
-        room.Press(Key.CursorRight, Key.CursorRight);
+        room.Press(KeyPress.Right, KeyPress.Right);
         Assert.Empty(room.Opened);
         room.Type("p").Type("p");
         Assert.Equal([50.0], room.Opened.Select(sound => sound.Latency.TotalMilliseconds));
         Assert.Equal(2, ((CapturedOut)room.Desk.Sound).Played.Count);
-        room.Press(Key.CursorLeft, Key.Esc);
+        room.Press(KeyPress.Left, KeyPress.Esc);
         Assert.Equal([50.0, 45.0], room.Opened.Select(sound => sound.Latency.TotalMilliseconds));
     }
 
@@ -151,9 +151,9 @@ public class SettingsPageTests
         using var room = new Room();
         room.Type("s");
         GoTo(room, "memory.retention");
-        room.Press(Key.CursorLeft, Key.CursorLeft);
+        room.Press(KeyPress.Left, KeyPress.Left);
         Assert.Empty(room.Remembered);
-        room.Press(Key.Esc);
+        room.Press(KeyPress.Esc);
         Assert.Equal(0.88, Assert.Single(room.Remembered).DesiredRetention, 9);
     }
 
@@ -163,9 +163,9 @@ public class SettingsPageTests
         using var room = new Room(given: TimeSpan.FromMinutes(5));
         room.Type("s");
         GoTo(room, "guitar.left-handed");
-        room.Press(Key.CursorRight);
+        room.Press(KeyPress.Right);
         Assert.Equal(5.0, room.Desk.Settings.SessionLength.TotalMinutes);
-        room.Press(Key.Home, Key.CursorRight);
+        room.Press(KeyPress.Home, KeyPress.Right);
         Assert.Equal(20.0, room.Desk.Settings.SessionLength.TotalMinutes);
     }
 
@@ -175,7 +175,7 @@ public class SettingsPageTests
         using var room = new Room(settingsFile: "[session]\nminutes = 0\n");
         Assert.Contains("settings.toml, line 2, column 11", room.Screen);
         Assert.Contains("settings.toml, line 2, column 11", room.Type("s").Screen);
-        Assert.DoesNotContain("settings.toml, line 2", room.Press(Key.CursorRight).Screen);
+        Assert.DoesNotContain("settings.toml, line 2", room.Press(KeyPress.Right).Screen);
     }
 
     [Fact]
@@ -196,7 +196,7 @@ public class SettingsPageTests
     {
         using var room = new Room();
         var random = new Random(20260302);
-        Key[] keys = [Key.CursorUp, Key.CursorDown, Key.CursorLeft, Key.CursorRight, Key.Enter, Key.Space, Key.Backspace, Key.Home, Key.End, Key.PageUp, Key.PageDown, Key.Tab, Key.F1, Key.Delete, new Key('u'), new Key('p'), new Key('7'), new Key('.'), new Key('"'), new Key('é'), new Key('#')];
+        KeyPress[] keys = [KeyPress.Up, KeyPress.Down, KeyPress.Left, KeyPress.Right, KeyPress.Enter, KeyPress.Space, KeyPress.Backspace, KeyPress.Home, KeyPress.End, KeyPress.PageUp, KeyPress.PageDown, KeyPress.Tab, KeyPress.F(1), KeyPress.Delete, KeyPress.Of('u'), KeyPress.Of('p'), KeyPress.Of('7'), KeyPress.Of('.'), KeyPress.Of('"'), KeyPress.Of('é'), KeyPress.Of('#')];
         for (int i = 0; i < 3_000; i++)
         {
             if (room.Shell.Front is TodayPage)
@@ -204,7 +204,7 @@ public class SettingsPageTests
                 room.Type("s");
             }
 
-            room.Press(i % 40 == 0 ? Key.Esc : keys[random.Next(keys.Length)]);
+            room.Press(i % 40 == 0 ? KeyPress.Esc : keys[random.Next(keys.Length)]);
             if (i % 50 == 0)
             {
                 _ = room.Resize(random.Next(20, 140), random.Next(5, 50)).Screen;
@@ -218,10 +218,10 @@ public class SettingsPageTests
 
     private static void GoTo(Room room, string key)
     {
-        room.Press(Key.Home);
+        room.Press(KeyPress.Home);
         for (int i = 0; SettingList.All[i].Key != key; i++)
         {
-            room.Press(Key.CursorDown);
+            room.Press(KeyPress.Down);
         }
     }
 }

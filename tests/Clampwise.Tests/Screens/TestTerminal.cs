@@ -1,9 +1,9 @@
 using System.Runtime.CompilerServices;
 using Clampwise.Look;
 using Clampwise.Screens;
+using Clampwise.Terminal;
 using Terminal.Gui.App;
 using Terminal.Gui.Drawing;
-using Terminal.Gui.Input;
 using Terminal.Gui.Time;
 
 namespace Clampwise.Tests.Screens;
@@ -12,17 +12,19 @@ namespace Clampwise.Tests.Screens;
 internal sealed class TestTerminal : IDisposable
 {
     private readonly IApplication _app;
+    private readonly TerminalScreen _screen;
     private readonly SessionToken _session;
 
     public TestTerminal(int columns, int rows, Theme? theme = null, GlyphSet? glyphs = null)
     {
         Glyphs = glyphs ?? GlyphSet.Unicode;
         Shell = new Shell(theme ?? Theme.Plain, Glyphs);
+        _screen = new TerminalScreen(Shell);
         _app = Application.Create(new VirtualTimeProvider());
         _app.Init("ansi");
         TerminalHost.UseOwnGround();
         _app.Driver!.SetScreenSize(columns, rows);
-        _session = _app.Begin(Shell)!;
+        _session = _app.Begin(_screen)!;
     }
 
     public Shell Shell { get; }
@@ -70,11 +72,12 @@ internal sealed class TestTerminal : IDisposable
     }
 
     // In the order of Tone; plain is blank.
+    private static readonly LibraryColours s_colours = new();
     private const string ToneLetters = " SqkRWHFfomC";
 
     private static char LetterOf(Cell cell, Theme theme)
     {
-        Tone? tone = Enum.GetValues<Tone>().Cast<Tone?>().FirstOrDefault(tone => theme[tone!.Value] == cell.Attribute);
+        Tone? tone = Enum.GetValues<Tone>().Cast<Tone?>().FirstOrDefault(tone => s_colours[theme[tone!.Value]] == cell.Attribute);
         bool isBlank = tone is Tone.Plain or Tone.Quiet or Tone.Strong or Tone.Key && string.IsNullOrWhiteSpace(cell.Grapheme);
         return isBlank ? ' ' : tone is { } known ? ToneLetters[(int)known] : '!';
     }
@@ -88,17 +91,17 @@ internal sealed class TestTerminal : IDisposable
         Environment.SetEnvironmentVariable("TERM", "xterm-256color");
     }
 
-    public TestTerminal Press(params Key[] keys)
+    public TestTerminal Press(params KeyPress[] keys)
     {
-        foreach (Key key in keys)
+        foreach (KeyPress key in keys)
         {
-            _app.GetInputInjector().InjectKey(key);
+            _app.GetInputInjector().InjectKey(LibraryKeys.Write(key));
         }
 
         return this;
     }
 
-    public TestTerminal Type(string text) => Press([.. text.Select(sign => new Key(sign))]);
+    public TestTerminal Type(string text) => Press([.. text.Select(sign => KeyPress.Of(sign))]);
 
     public TestTerminal Resize(int columns, int rows)
     {

@@ -1,6 +1,6 @@
 using Clampwise.Look;
+using Clampwise.Terminal;
 using Clampwise.Theory;
-using Terminal.Gui.Drawing;
 
 namespace Clampwise.Tests.Screens;
 
@@ -15,7 +15,7 @@ public class ThemeTests
         ["xterm"] = [0x000000, 0xcd0000, 0x00cd00, 0xcdcd00, 0x0000ee, 0xcd00cd, 0x00cdcd, 0xe5e5e5, 0x7f7f7f, 0xff0000, 0x00ff00, 0xffff00, 0x5c5cff, 0xff00ff, 0x00ffff, 0xffffff],
     };
 
-    private static readonly ColorName16[] s_order = [.. ThemeColour.BasicNames.Values];
+    private static readonly BasicColour[] s_order = [.. ThemeColour.BasicNames.Values];
 
     public static TheoryData<string, string> Tones()
     {
@@ -35,10 +35,10 @@ public class ThemeTests
     [Fact]
     public void The_formula_gives_the_known_numbers()
     {
-        Assert.Equal(21.0, Contrast.Between(Rgb(0x000000), Rgb(0xffffff)), 6);
-        Assert.Equal(1.0, Contrast.Between(Rgb(0x123456), Rgb(0x123456)), 6);
-        Assert.Equal(4.54, Contrast.Between(Rgb(0x767676), Rgb(0xffffff)), 2);
-        Assert.Equal(4.48, Contrast.Between(Rgb(0x777777), Rgb(0xffffff)), 2);
+        Assert.Equal(21.0, Contrast.Between(Rgb.Of(0x000000), Rgb.Of(0xffffff)), 6);
+        Assert.Equal(1.0, Contrast.Between(Rgb.Of(0x123456), Rgb.Of(0x123456)), 6);
+        Assert.Equal(4.54, Contrast.Between(Rgb.Of(0x767676), Rgb.Of(0xffffff)), 2);
+        Assert.Equal(4.48, Contrast.Between(Rgb.Of(0x777777), Rgb.Of(0xffffff)), 2);
     }
 
     [Fact]
@@ -74,14 +74,14 @@ public class ThemeTests
         Assert.Equal(2, painted.Length);
         foreach (Theme theme in painted)
         {
-            Color ground = Shade(palette, theme.Ground!.Value.Basic!.Value);
+            Rgb ground = Shade(palette, theme.Ground!.Value.Basic!.Value);
             foreach (ThemeStyle style in theme.Styles)
             {
-                ColorName16 basic = style.Ink!.Value.Basic!.Value;
+                BasicColour basic = style.Ink!.Value.Basic!.Value;
                 Assert.True(Contrast.Between(Shade(palette, basic), ground) >= Contrast.Enough, $"{theme.Name}: {basic} in {palette}");
                 // Many terminals show bold in the bright twin of its colour.
-                Color bright = Shade(palette, s_order[(Array.IndexOf(s_order, basic) % 8) + 8]);
-                Assert.True(!style.Style.HasFlag(TextStyle.Bold) || Contrast.Between(bright, ground) >= Contrast.Enough, $"{theme.Name}: bold {basic} in {palette}");
+                Rgb bright = Shade(palette, s_order[(Array.IndexOf(s_order, basic) % 8) + 8]);
+                Assert.True(!style.Emphasis.HasFlag(Emphasis.Bold) || Contrast.Between(bright, ground) >= Contrast.Enough, $"{theme.Name}: bold {basic} in {palette}");
             }
         }
     }
@@ -91,16 +91,16 @@ public class ThemeTests
     {
         Assert.Same(Theme.Plain, Theme.Own.At(ColourDepth.Sixteen));
         Assert.Equal("dark", ThemeBook.Shipped["dark"].At(ColourDepth.Sixteen).Name);
-        Assert.Equal(new Color(ColorName16.BrightCyan), ThemeBook.Shipped["dark"].At(ColourDepth.Sixteen)[Tone.Key].Foreground);
+        Assert.Equal(CellColour.Of(BasicColour.BrightCyan), ThemeBook.Shipped["dark"].At(ColourDepth.Sixteen)[Tone.Key].Ink);
         Assert.All(ThemeBook.Shipped.Themes, theme => Assert.Same(Theme.Plain, theme.At(ColourDepth.None)));
     }
 
     [Fact]
     public void Plain_has_no_colour_and_still_tells_wrong_and_cursor_apart()
     {
-        Assert.All(Enum.GetValues<Tone>(), tone => Assert.Equal((Color.None, Color.None), (Theme.Plain[tone].Foreground, Theme.Plain[tone].Background)));
-        Assert.NotEqual(Theme.Plain[Tone.Right].Style, Theme.Plain[Tone.Wrong].Style);
-        Assert.NotEqual(Theme.Plain[Tone.Plain].Style, Theme.Plain[Tone.Cursor].Style);
+        Assert.All(Enum.GetValues<Tone>(), tone => Assert.Equal((default, default), (Theme.Plain[tone].Ink, Theme.Plain[tone].Ground)));
+        Assert.NotEqual(Theme.Plain[Tone.Right].Emphasis, Theme.Plain[Tone.Wrong].Emphasis);
+        Assert.NotEqual(Theme.Plain[Tone.Plain].Emphasis, Theme.Plain[Tone.Cursor].Emphasis);
     }
 
     [Theory]
@@ -138,7 +138,5 @@ public class ThemeTests
         Assert.Contains(words, fault.Message);
     }
 
-    private static Color Shade(string palette, ColorName16 name) => Rgb(s_palettes[palette][Array.IndexOf(s_order, name)]);
-
-    private static Color Rgb(int rgb) => new(rgb >> 16, (rgb >> 8) & 0xFF, rgb & 0xFF);
+    private static Rgb Shade(string palette, BasicColour name) => Rgb.Of(s_palettes[palette][Array.IndexOf(s_order, name)]);
 }

@@ -1,6 +1,6 @@
 using Clampwise.Look;
 using Clampwise.Settings;
-using Terminal.Gui.Input;
+using Clampwise.Terminal;
 
 namespace Clampwise.Screens;
 
@@ -21,9 +21,9 @@ internal sealed class BoardView(Desk desk)
     }
 
     /// <summary>Takes a key for the view of a picture; false if it means nothing here.</summary>
-    public bool Press(Key key, FretboardPicture picture)
+    public bool Press(KeyPress key, FretboardPicture picture)
     {
-        switch (key.AsRune.Value)
+        switch (key.Sign)
         {
             case 'z' or 'Z':
                 _frets = FretWindow.Closer(Shown(picture));

@@ -2,8 +2,8 @@ using Clampwise.Fretboard;
 using Clampwise.Look;
 using Clampwise.Sound;
 using Clampwise.Sound.Performing;
+using Clampwise.Terminal;
 using Clampwise.Theory;
-using Terminal.Gui.Input;
 
 namespace Clampwise.Screens;
 
@@ -47,10 +47,10 @@ internal sealed class ExplorerPage(Shell shell, Desk desk, Setup setup) : Page
         return [.. board, .. board.Count + words.Length < height ? new[] { Line.Empty } : [], .. words];
     }
 
-    public override bool Press(Key key)
+    public override bool Press(KeyPress key)
     {
         _notice = null;
-        if (key == Key.Esc)
+        if (key == KeyPress.Esc)
         {
             shell.Close();
             return true;
@@ -58,7 +58,7 @@ internal sealed class ExplorerPage(Shell shell, Desk desk, Setup setup) : Page
 
         HandOnFretboard? next = _hand.Press(key);
         _hand = next ?? _hand;
-        return next is not null || _view.Press(key, Picture) || PressCommand((char)(key.AsRune.Value & 0xFFFF));
+        return next is not null || _view.Press(key, Picture) || PressCommand(key.Sign);
     }
 
     public override void Leave() => desk.Sound.Stop();

@@ -4,8 +4,8 @@ using Clampwise.Look;
 using Clampwise.Practice;
 using Clampwise.Screens.Session;
 using Clampwise.Sound.Performing;
+using Clampwise.Terminal;
 using Clampwise.Theory;
-using Terminal.Gui.Input;
 
 namespace Clampwise.Screens;
 
@@ -71,23 +71,23 @@ internal sealed class FindPage : Page
         return [.. lines, .. whole];
     }
 
-    public override bool Press(Key key) => _found.IsEmpty ? PressTyping(key) : PressChoosing(key);
+    public override bool Press(KeyPress key) => _found.IsEmpty ? PressTyping(key) : PressChoosing(key);
 
-    private bool PressTyping(Key key)
+    private bool PressTyping(KeyPress key)
     {
-        if (key == Key.Esc)
+        if (key == KeyPress.Esc)
         {
             _shell.Close();
             return true;
         }
 
-        if (key == Key.F2)
+        if (key == KeyPress.F(2))
         {
             _isShapeName = !_isShapeName;
             return true;
         }
 
-        if (key == Key.Enter)
+        if (key == KeyPress.Enter)
         {
             Find();
             return true;
@@ -98,28 +98,28 @@ internal sealed class FindPage : Page
         return next is not null;
     }
 
-    private bool PressChoosing(Key key)
+    private bool PressChoosing(KeyPress key)
     {
-        if (key == Key.CursorDown || key == Key.CursorUp)
+        if (key == KeyPress.Down || key == KeyPress.Up)
         {
-            _at = Math.Clamp(_at + (key == Key.CursorDown ? 1 : -1), 0, _found.Length - 1);
+            _at = Math.Clamp(_at + (key == KeyPress.Down ? 1 : -1), 0, _found.Length - 1);
             return true;
         }
 
-        if (key == Key.Enter)
+        if (key == KeyPress.Enter)
         {
             _choose(_found[_at].Voicing);
             _shell.Close();
             return true;
         }
 
-        if (key == Key.Esc)
+        if (key == KeyPress.Esc)
         {
             _found = [];
             return true;
         }
 
-        if (key.AsRune.Value is 'r' or 'R')
+        if (key.Sign is 'r' or 'R')
         {
             _desk.Sound.Play(Perform.Strum(_found[_at].Voicing, StrumDirection.Down, _desk.Settings.Style));
             return true;

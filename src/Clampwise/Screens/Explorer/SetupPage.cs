@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using Clampwise.Fretboard;
 using Clampwise.Look;
+using Clampwise.Terminal;
 using Clampwise.Theory;
-using Terminal.Gui.Input;
 
 namespace Clampwise.Screens;
 
@@ -67,15 +67,15 @@ internal sealed class SetupPage : Page
         return [.. lines.Take(height)];
     }
 
-    public override bool Press(Key key)
+    public override bool Press(KeyPress key)
     {
-        if (key == Key.Esc)
+        if (key == KeyPress.Esc)
         {
             _shell.Close();
             return true;
         }
 
-        if (key == Key.Enter)
+        if (key == KeyPress.Enter)
         {
             if (Setup.Parse(_text).TryGet(out Setup? setup, out _))
             {
@@ -86,27 +86,27 @@ internal sealed class SetupPage : Page
             return true;
         }
 
-        if (key == Key.CursorDown || key == Key.CursorUp)
+        if (key == KeyPress.Down || key == KeyPress.Up)
         {
-            _at = (_at + (key == Key.CursorDown ? 1 : s_common.Length - (_at < 0 ? 0 : 1))) % s_common.Length;
+            _at = (_at + (key == KeyPress.Down ? 1 : s_common.Length - (_at < 0 ? 0 : 1))) % s_common.Length;
             _text = s_common[_at];
             return true;
         }
 
-        return key == Key.F2 ? Change(setup => FullCapo.Move(setup, -1))
-            : key == Key.F3 ? Change(setup => FullCapo.Move(setup, 1))
-            : key == Key.F4 ? Change(setup => setup.Turned())
-            : key == Key.CursorLeft ? Change(setup => HomeClamp.Along(setup, -1))
-            : key == Key.CursorRight ? Change(setup => HomeClamp.Along(setup, 1))
-            : key == Key.PageUp ? Change(setup => HomeClamp.Across(setup, -1))
-            : key == Key.PageDown ? Change(setup => HomeClamp.Across(setup, 1))
-            : key == Key.F5 ? Change(HomeClamp.Narrower)
-            : key == Key.F6 ? Change(HomeClamp.Wider)
-            : key == Key.F7 ? Change(HomeClamp.Added)
-            : key == Key.F8 ? Change(HomeClamp.Removed)
-            : key == Key.F9 ? Change(HomeClamp.Next)
-            : key == Key.Tab ? Change(setup => Retuned(setup, 1))
-            : key == Key.Tab.WithShift ? Change(setup => Retuned(setup, -1))
+        return key == KeyPress.F(2) ? Change(setup => FullCapo.Move(setup, -1))
+            : key == KeyPress.F(3) ? Change(setup => FullCapo.Move(setup, 1))
+            : key == KeyPress.F(4) ? Change(setup => setup.Turned())
+            : key == KeyPress.Left ? Change(setup => HomeClamp.Along(setup, -1))
+            : key == KeyPress.Right ? Change(setup => HomeClamp.Along(setup, 1))
+            : key == KeyPress.PageUp ? Change(setup => HomeClamp.Across(setup, -1))
+            : key == KeyPress.PageDown ? Change(setup => HomeClamp.Across(setup, 1))
+            : key == KeyPress.F(5) ? Change(HomeClamp.Narrower)
+            : key == KeyPress.F(6) ? Change(HomeClamp.Wider)
+            : key == KeyPress.F(7) ? Change(HomeClamp.Added)
+            : key == KeyPress.F(8) ? Change(HomeClamp.Removed)
+            : key == KeyPress.F(9) ? Change(HomeClamp.Next)
+            : key == KeyPress.Tab ? Change(setup => Retuned(setup, 1))
+            : key == KeyPress.Tab.WithShift ? Change(setup => Retuned(setup, -1))
             : Type(key);
     }
 
@@ -134,18 +134,18 @@ internal sealed class SetupPage : Page
         return setup.Home is { } home ? Setup.Create(next, setup.Clamps, home) : Setup.CreateFromNut(next, setup.Clamps);
     }
 
-    private bool Type(Key key)
+    private bool Type(KeyPress key)
     {
         _refusal = null;
-        int sign = key.AsRune.Value;
-        if (key == Key.Backspace)
+        char sign = key.Sign;
+        if (key == KeyPress.Backspace)
         {
             _text = _text.Length > 0 ? _text[..^1] : _text;
             return true;
         }
 
-        bool isText = sign is >= ' ' and < 127 && !key.IsCtrl && !key.IsAlt && _text.Length < LongestText;
-        _text += isText ? (char)sign : "";
+        bool isText = sign is >= ' ' and <= '~' && _text.Length < LongestText;
+        _text += isText ? sign : "";
         return isText;
     }
 }

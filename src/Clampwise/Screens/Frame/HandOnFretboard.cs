@@ -1,5 +1,5 @@
 using Clampwise.Fretboard;
-using Terminal.Gui.Input;
+using Clampwise.Terminal;
 
 namespace Clampwise.Screens;
 
@@ -18,21 +18,21 @@ internal sealed record HandOnFretboard(Setup Setup, Fretting Fretting, StringNum
         new(setup, Fretting.AllRinging(setup.StringCount), StringNumber.Of(1), Fret.Of(setup.HomeFret.Number + 1));
 
     /// <summary>The hand after a key; null if the key means nothing here.</summary>
-    public HandOnFretboard? Press(Key key)
+    public HandOnFretboard? Press(KeyPress key)
     {
-        if (key == Key.CursorUp || key == Key.CursorDown)
+        if (key == KeyPress.Up || key == KeyPress.Down)
         {
-            int next = Number.Number + (key == Key.CursorUp ? -1 : 1);
+            int next = Number.Number + (key == KeyPress.Up ? -1 : 1);
             return this with { Number = StringNumber.Of(Math.Clamp(next, 1, Setup.StringCount)) };
         }
 
-        if (key == Key.CursorLeft || key == Key.CursorRight)
+        if (key == KeyPress.Left || key == KeyPress.Right)
         {
-            int next = Fret.Number + (key == Key.CursorLeft ? -1 : 1);
+            int next = Fret.Number + (key == KeyPress.Left ? -1 : 1);
             return this with { Fret = Fret.Of(Math.Clamp(next, 0, Fret.Last)) };
         }
 
-        return key.AsRune.Value switch
+        return key.Sign switch
         {
             ' ' => PutDownOrTakeOff(),
             'x' or 'X' => Stopped(StringStop.Muted),

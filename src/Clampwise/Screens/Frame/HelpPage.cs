@@ -1,5 +1,5 @@
 using Clampwise.Look;
-using Terminal.Gui.Input;
+using Clampwise.Terminal;
 
 namespace Clampwise.Screens;
 
@@ -33,11 +33,11 @@ internal sealed class HelpPage(Shell shell, Page about) : Page
         return [.. all.Skip(_top)];
     }
 
-    public override bool Press(Key key)
+    public override bool Press(KeyPress key)
     {
-        if (key == Key.CursorDown || key == Key.CursorUp || key == Key.PageDown || key == Key.PageUp)
+        if (key == KeyPress.Down || key == KeyPress.Up || key == KeyPress.PageDown || key == KeyPress.PageUp)
         {
-            _top += key == Key.CursorDown ? 1 : key == Key.CursorUp ? -1 : key == Key.PageDown ? 10 : -10;
+            _top += key == KeyPress.Down ? 1 : key == KeyPress.Up ? -1 : key == KeyPress.PageDown ? 10 : -10;
             return true;
         }
 

@@ -1,5 +1,5 @@
 using Clampwise.Look;
-using Terminal.Gui.Input;
+using Clampwise.Terminal;
 
 namespace Clampwise.Screens;
 
@@ -30,7 +30,7 @@ internal abstract class Page
     public abstract IReadOnlyList<Line> Draw(int width, int height);
 
     /// <summary>A key was pressed. True if it meant something here.</summary>
-    public abstract bool Press(Key key);
+    public abstract bool Press(KeyPress key);
 
     /// <summary>Time went by. True if the page looks different now.</summary>
     public virtual bool Tick() => false;

@@ -1,13 +1,10 @@
 using Clampwise.Look;
-using Terminal.Gui.Drivers;
-using Terminal.Gui.Input;
-using Terminal.Gui.Views;
-using Line = Clampwise.Look.Line;
+using Clampwise.Terminal;
 
 namespace Clampwise.Screens;
 
 /// <summary>The frame around all pages: title line, page, key line; the pages lie on a pile, the last one in front.</summary>
-internal sealed class Shell : Runnable
+internal sealed class Shell : IScreenContent
 {
     /// <summary>Below this the frame says that there is too little room.</summary>
     public const int NarrowestWidth = 60;
@@ -17,36 +14,28 @@ internal sealed class Shell : Runnable
 
     private const int WidestPage = 200;
     private const int SideMargin = 1;
-    private static readonly TimeSpan s_tick = TimeSpan.FromMilliseconds(250);
     private GlyphSet _glyphs;
-    private readonly Canvas _canvas;
+    private Theme _theme;
     private readonly Stack<Page> _pages = new();
-    private object? _timer;
+    private IScreen? _screen;
 
     /// <summary>A frame with nothing in it yet.</summary>
     public Shell(Theme theme, GlyphSet glyphs)
     {
+        _theme = theme;
         _glyphs = glyphs;
-        _canvas = new Canvas(theme, Compose);
-        BorderStyle = Terminal.Gui.Drawing.LineStyle.None;
-        // Of the terminal's window.
-        Title = "Clampwise";
-        Add(_canvas);
     }
+
+    /// <inheritdoc/>
+    public bool IsInSixteen => _theme.Depth == ColourDepth.Sixteen;
 
     /// <summary>Changes how everything looks.</summary>
     public void Wear(Theme theme, GlyphSet glyphs)
     {
         _glyphs = glyphs;
-        _canvas.Theme = theme;
-        UseColours(App?.Driver);
-        // The same colour may be sent otherwise now.
-        App?.Driver?.ClearContents();
-        _canvas.SetNeedsDraw();
+        _theme = theme;
+        _screen?.Renew();
     }
-
-    /// <summary>Tells the terminal's driver which colours to send: left alone it guesses by other signs.</summary>
-    public void UseColours(IDriver? driver) => driver?.Force16Colors = _canvas.Theme.Depth == ColourDepth.Sixteen;
 
     /// <summary>The page in front.</summary>
     public Page Front => _pages.Peek();
@@ -61,7 +50,7 @@ internal sealed class Shell : Runnable
 
         _pages.Push(page);
         page.Enter();
-        _canvas.SetNeedsDraw();
+        _screen?.Redraw();
     }
 
     /// <summary>Takes the page in front away; with the last one the program ends.</summary>
@@ -70,12 +59,12 @@ internal sealed class Shell : Runnable
         _pages.Pop().Leave();
         if (_pages.Count == 0)
         {
-            RequestStop();
+            _screen?.End();
             return;
         }
 
         Front.Attend(true);
-        _canvas.SetNeedsDraw();
+        _screen?.Redraw();
     }
 
     /// <summary>Puts another page in the place of the one in front.</summary>
@@ -84,7 +73,7 @@ internal sealed class Shell : Runnable
         _pages.Pop().Leave();
         _pages.Push(page);
         page.Enter();
-        _canvas.SetNeedsDraw();
+        _screen?.Redraw();
     }
 
     /// <summary>Lets every page go, so that nothing plays on and every session is put down.</summary>
@@ -95,7 +84,7 @@ internal sealed class Shell : Runnable
             page.Leave();
         }
 
-        RequestStop();
+        _screen?.End();
     }
 
     /// <summary>The terminal's window lost or regained the player's attention.</summary>
@@ -108,42 +97,26 @@ internal sealed class Shell : Runnable
     }
 
     /// <summary>Does something on the thread of the screen, whichever thread asks for it, and draws anew.</summary>
-    public void Post(Action action) => App?.Invoke(() =>
-    {
-        action();
-        _canvas.SetNeedsDraw();
-    });
+    public void Post(Action action) => _screen?.Post(action);
 
     /// <inheritdoc/>
-    protected override void OnIsRunningChanged(bool newIsRunning)
-    {
-        base.OnIsRunningChanged(newIsRunning);
-        if (newIsRunning)
-        {
-            _timer = App?.AddTimeout(s_tick, Tick);
-        }
-        else if (_timer is not null)
-        {
-            App?.RemoveTimeout(_timer);
-            _timer = null;
-        }
-    }
+    public void Appear(IScreen screen) => _screen = screen;
 
     /// <inheritdoc/>
-    protected override bool OnKeyDown(Key key)
+    public void Press(KeyPress key)
     {
         if (_pages.Count == 0)
         {
-            return true;
+            return;
         }
 
-        if (key == Key.C.WithCtrl)
+        if (key == KeyPress.Of('c').WithCtrl)
         {
             CloseAll();
-            return true;
+            return;
         }
 
-        bool asksForHelp = key == Key.F1 || (key.AsRune.Value == '?' && !Front.IsTyping);
+        bool asksForHelp = key == KeyPress.F(1) || (key.Sign == '?' && !Front.IsTyping);
         if (asksForHelp && Front is not HelpPage)
         {
             Open(new HelpPage(this, Front));
@@ -152,23 +125,21 @@ internal sealed class Shell : Runnable
         {
             Front.Press(key);
         }
-
-        _canvas.SetNeedsDraw();
-        // Every key is ours: an arrow must not move the focus, nor Esc end the program.
-        return true;
     }
 
-    private bool Tick()
+    /// <inheritdoc/>
+    public bool Tick() => _pages.Count > 0 && Front.Tick();
+
+    /// <inheritdoc/>
+    public IReadOnlyList<IReadOnlyList<StyledText>> Compose(int columns, int rows)
     {
-        if (_pages.Count > 0 && Front.Tick())
-        {
-            _canvas.SetNeedsDraw();
-        }
-
-        return true;
+        List<Line> lines = Lines(columns, rows);
+        return [.. Enumerable.Range(0, rows).Select(row => Styled((row < lines.Count ? lines[row] : Line.Empty).Take(columns).PadTo(columns)))];
     }
 
-    private List<Line> Compose(int width, int height)
+    private StyledText[] Styled(Line line) => [.. line.Runs.Select(run => new StyledText(run.Text, _theme[run.Tone]))];
+
+    private List<Line> Lines(int width, int height)
     {
         if (_pages.Count == 0)
         {

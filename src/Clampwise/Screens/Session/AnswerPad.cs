@@ -1,6 +1,6 @@
 using Clampwise.Look;
 using Clampwise.Practice;
-using Terminal.Gui.Input;
+using Clampwise.Terminal;
 
 namespace Clampwise.Screens.Session;
 
@@ -22,7 +22,7 @@ internal abstract class AnswerPad
     public abstract IEnumerable<Line> Draw(int width, IReadOnlySet<int> ruledOut);
 
     /// <summary>A key was pressed.</summary>
-    public abstract PadStep Press(Key key);
+    public abstract PadStep Press(KeyPress key);
 
     /// <summary>The pad for a question.</summary>
     /// <param name="question">The question.</param>

@@ -1,7 +1,7 @@
 using Clampwise.Fretboard;
 using Clampwise.Look;
 using Clampwise.Practice;
-using Terminal.Gui.Input;
+using Clampwise.Terminal;
 
 namespace Clampwise.Screens.Session;
 
@@ -21,19 +21,19 @@ internal sealed class ComparePad(Question question) : AnswerPad
         Line.Of(_moved.Count > 0 ? $"      moved: string {_moved}" : "", Tone.Quiet),
     ];
 
-    public override PadStep Press(Key key)
+    public override PadStep Press(KeyPress key)
     {
-        if (key.AsRune.Value is 's' or 'S')
+        if (key.Sign is 's' or 'S')
         {
             return PadStep.With(new Answer.Compared(true, default));
         }
 
-        if (key == Key.Enter)
+        if (key == KeyPress.Enter)
         {
             return PadStep.With(new Answer.Compared(false, _moved));
         }
 
-        int number = key.AsRune.Value - '0';
+        int number = key.Sign - '0';
         if (number < 1 || number > question.Setup.StringCount)
         {
             return PadStep.Nothing;

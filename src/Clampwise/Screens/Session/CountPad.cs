@@ -1,7 +1,7 @@
 using Clampwise.Fretboard;
 using Clampwise.Look;
 using Clampwise.Practice;
-using Terminal.Gui.Input;
+using Clampwise.Terminal;
 
 namespace Clampwise.Screens.Session;
 
@@ -24,22 +24,22 @@ internal sealed class CountPad(Question question, GlyphSet glyphs) : AnswerPad
         Line.Of("Clean changes in a minute: ", Tone.Quiet).And(_digits, Tone.Strong).And("_", Tone.Cursor),
     ];
 
-    public override PadStep Press(Key key)
+    public override PadStep Press(KeyPress key)
     {
-        if (key == Key.Enter)
+        if (key == KeyPress.Enter)
         {
             return _digits.Length > 0 ? PadStep.With(new Answer.Changes(int.Parse(_digits))) : PadStep.Used;
         }
 
-        if (key == Key.Backspace)
+        if (key == KeyPress.Backspace)
         {
             _digits = _digits.Length > 0 ? _digits[..^1] : "";
             return PadStep.Used;
         }
 
-        int value = key.AsRune.Value;
-        bool isDigit = value is >= '0' and <= '9' && _digits.Length < MostDigits;
-        _digits += isDigit ? (char)value : "";
+        char sign = key.Sign;
+        bool isDigit = sign is >= '0' and <= '9' && _digits.Length < MostDigits;
+        _digits += isDigit ? sign : "";
         return new PadStep(isDigit);
     }
 }

@@ -1,5 +1,5 @@
+using Clampwise.Terminal;
 using Clampwise.Theory;
-using Terminal.Gui.Input;
 
 namespace Clampwise.Screens.Session;
 
@@ -18,27 +18,26 @@ internal sealed record Entry(string Text, string? Typed = null)
     public static Entry Empty { get; } = new("");
 
     /// <summary>The entry after a key; null if the key is none of its own.</summary>
-    public Entry? Press(Key key)
+    public Entry? Press(KeyPress key)
     {
-        if (key == Key.Backspace)
+        if (key == KeyPress.Backspace)
         {
             return Text.Length > 0 ? new Entry(Text[..^1]) : this;
         }
 
-        if (key == Key.Tab)
+        if (key == KeyPress.Tab)
         {
             return Completed();
         }
 
-        int value = key.AsRune.Value;
-        bool isSign = value is > 0 and < char.MaxValue && (char.IsAsciiLetterOrDigit((char)value) || Signs.Contains((char)value, StringComparison.Ordinal));
-        if (!isSign || key.IsCtrl || key.IsAlt || Text.Length >= LongestName)
+        char sign = key.Sign;
+        bool isSign = char.IsAsciiLetterOrDigit(sign) || Signs.Contains(sign, StringComparison.Ordinal);
+        if (!isSign || Text.Length >= LongestName)
         {
             return null;
         }
 
         // A name starts with a capital; with one hand free nobody should need Shift for it.
-        char sign = (char)value;
         return new Entry(Text + (Text.Length == 0 && sign is >= 'a' and <= 'g' ? char.ToUpperInvariant(sign) : sign));
     }
 

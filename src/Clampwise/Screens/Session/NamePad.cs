@@ -1,6 +1,6 @@
 using Clampwise.Look;
 using Clampwise.Practice;
-using Terminal.Gui.Input;
+using Clampwise.Terminal;
 
 namespace Clampwise.Screens.Session;
 
@@ -32,19 +32,19 @@ internal sealed class NamePad(Question question) : AnswerPad
         ];
     }
 
-    public override PadStep Press(Key key)
+    public override PadStep Press(KeyPress key)
     {
         if (_entry is null)
         {
             return PressChoice(key);
         }
 
-        if (key == Key.Enter)
+        if (key == KeyPress.Enter)
         {
             return _entry.Text.Trim().Length > 0 ? PadStep.With(new Answer.Name(_entry.Text.Trim())) : PadStep.Used;
         }
 
-        if (key == Key.Esc && !question.Choices.IsEmpty)
+        if (key == KeyPress.Esc && !question.Choices.IsEmpty)
         {
             _entry = null;
             return PadStep.Used;
@@ -55,15 +55,15 @@ internal sealed class NamePad(Question question) : AnswerPad
         return new PadStep(next is not null);
     }
 
-    private PadStep PressChoice(Key key)
+    private PadStep PressChoice(KeyPress key)
     {
-        int number = key.AsRune.Value - '1';
+        int number = key.Sign - '1';
         if (number >= 0 && number < question.Choices.Length)
         {
             return PadStep.With(new Answer.Chosen(number));
         }
 
-        if (key.AsRune.Value is not ('t' or 'T'))
+        if (key.Sign is not ('t' or 'T'))
         {
             return PadStep.Nothing;
         }

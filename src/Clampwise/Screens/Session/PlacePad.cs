@@ -1,6 +1,6 @@
 using Clampwise.Look;
 using Clampwise.Practice;
-using Terminal.Gui.Input;
+using Clampwise.Terminal;
 
 namespace Clampwise.Screens.Session;
 
@@ -18,9 +18,9 @@ internal sealed class PlacePad(Question question) : AnswerPad
     public override IEnumerable<Line> Draw(int width, IReadOnlySet<int> ruledOut) =>
         [Line.Of("from the nut ", Tone.Quiet).And(_hand.Fretting.ToString()).And("   from the clamp ", Tone.Quiet).And(_hand.Fretting.ToHomeText(question.Setup))];
 
-    public override PadStep Press(Key key)
+    public override PadStep Press(KeyPress key)
     {
-        if (key == Key.Enter)
+        if (key == KeyPress.Enter)
         {
             // An untouched board is no answer: Enter is pressed too often to go on.
             return !_isTouched ? PadStep.Used : PadStep.With(new Answer.Placed(_hand.Fretting));

@@ -1,4 +1,4 @@
-using Terminal.Gui.Input;
+using Clampwise.Terminal;
 
 namespace Clampwise.Screens.Session;
 
@@ -19,26 +19,26 @@ internal enum SessionKey
 /// <summary>The keys of an open question. While a name is typed, letters belong to the name, and the function keys serve.</summary>
 internal static class SessionKeys
 {
-    public static SessionKey Of(Key key, bool isTyping)
+    public static SessionKey Of(KeyPress key, bool isTyping)
     {
-        if (key == Key.Esc)
+        if (key == KeyPress.Esc)
         {
             return SessionKey.Pause;
         }
 
         if (isTyping)
         {
-            return key == Key.F2 ? SessionKey.Replay
-                : key == Key.F3 ? SessionKey.Slower
-                : key == Key.F4 ? SessionKey.StringByString
-                : key == Key.F5 ? SessionKey.Reference
-                : key == Key.F6 ? SessionKey.Hint
-                : key == Key.F7 ? SessionKey.DoNotKnow
-                : key == Key.F8 ? SessionKey.Skip
+            return key == KeyPress.F(2) ? SessionKey.Replay
+                : key == KeyPress.F(3) ? SessionKey.Slower
+                : key == KeyPress.F(4) ? SessionKey.StringByString
+                : key == KeyPress.F(5) ? SessionKey.Reference
+                : key == KeyPress.F(6) ? SessionKey.Hint
+                : key == KeyPress.F(7) ? SessionKey.DoNotKnow
+                : key == KeyPress.F(8) ? SessionKey.Skip
                 : SessionKey.None;
         }
 
-        return char.ToLowerInvariant((char)(key.AsRune.Value & 0xFFFF)) switch
+        return char.ToLowerInvariant(key.Sign) switch
         {
             'p' => SessionKey.Pause,
             'h' => SessionKey.Hint,

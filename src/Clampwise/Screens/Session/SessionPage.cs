@@ -1,6 +1,6 @@
 using Clampwise.Look;
 using Clampwise.Practice;
-using Terminal.Gui.Input;
+using Clampwise.Terminal;
 
 namespace Clampwise.Screens.Session;
 
@@ -76,7 +76,7 @@ internal sealed class SessionPage : Page, ISessionView
         return _notice is null ? lines : [.. lines.Take(height - 1), Line.Of(_notice, Tone.Wrong)];
     }
 
-    public override bool Press(Key key)
+    public override bool Press(KeyPress key)
     {
         _notice = null;
         if (State.IsPaused)
@@ -136,7 +136,7 @@ internal sealed class SessionPage : Page, ISessionView
 
     public void Finish(SessionSummary summary) => _shell.Replace(new SummaryPage(_shell, _desk, summary));
 
-    private bool PressAsking(Key key)
+    private bool PressAsking(KeyPress key)
     {
         PadStep step = _pad!.Press(key);
         if (step.IsUsed)
@@ -164,24 +164,24 @@ internal sealed class SessionPage : Page, ISessionView
         };
     }
 
-    private bool PressJudged(Key key)
+    private bool PressJudged(KeyPress key)
     {
-        if (key == Key.Enter || key == Key.Space)
+        if (key == KeyPress.Enter || key == KeyPress.Space)
         {
             return Happen(new SessionEvent.WentOn(_desk.Stamp()));
         }
 
-        if (key == Key.Esc || key.AsRune.Value is 'p' or 'P')
+        if (key == KeyPress.Esc || key.Sign is 'p' or 'P')
         {
             return Pause();
         }
 
-        if (key == Key.CursorUp || key == Key.CursorDown)
+        if (key == KeyPress.Up || key == KeyPress.Down)
         {
-            return Regrade(key == Key.CursorUp ? 1 : -1);
+            return Regrade(key == KeyPress.Up ? 1 : -1);
         }
 
-        return key.AsRune.Value switch
+        return key.Sign switch
         {
             'u' or 'U' => Happen(new SessionEvent.AnswerUndone(_desk.Stamp())),
             'r' or 'R' => Play(_run.PlayVerdict),
@@ -200,26 +200,26 @@ internal sealed class SessionPage : Page, ISessionView
         return stepped == grade || Happen(new SessionEvent.GradeOverruled(_desk.Stamp(), stepped));
     }
 
-    private bool PressPaused(Key key)
+    private bool PressPaused(KeyPress key)
     {
-        if (key == Key.Enter || key == Key.Space || key.AsRune.Value is 'p' or 'P')
+        if (key == KeyPress.Enter || key == KeyPress.Space || key.Sign is 'p' or 'P')
         {
             return Happen(new SessionEvent.TakenUp(_desk.Stamp()));
         }
 
-        if (key == Key.Esc)
+        if (key == KeyPress.Esc)
         {
             _shell.Close();
             return true;
         }
 
-        return key.AsRune.Value is 'e' or 'E' && Happen(new SessionEvent.CutShort(_desk.Stamp()));
+        return key.Sign is 'e' or 'E' && Happen(new SessionEvent.CutShort(_desk.Stamp()));
     }
 
-    private bool PressSkip(Key key)
+    private bool PressSkip(KeyPress key)
     {
         _isSkipping = false;
-        int number = key.AsRune.Value - '1';
+        int number = key.Sign - '1';
         return number >= 0 && number < SessionText.Reasons.Count
             ? Happen(new SessionEvent.Skipped(_desk.Stamp(), SessionText.Reasons[number].Reason))
             : true;

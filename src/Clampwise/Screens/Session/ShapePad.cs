@@ -1,6 +1,6 @@
 using Clampwise.Look;
 using Clampwise.Practice;
-using Terminal.Gui.Input;
+using Clampwise.Terminal;
 
 namespace Clampwise.Screens.Session;
 
@@ -20,21 +20,21 @@ internal sealed class ShapePad(Question question) : AnswerPad
         return ruledOut.Contains(index) ? number.And($"{words} (ruled out)", Tone.Quiet) : number.And(words, index == _at ? Tone.Cursor : Tone.Plain);
     });
 
-    public override PadStep Press(Key key)
+    public override PadStep Press(KeyPress key)
     {
         int count = question.Choices.Length;
-        if (key == Key.CursorUp || key == Key.CursorDown)
+        if (key == KeyPress.Up || key == KeyPress.Down)
         {
-            _at = (_at + (key == Key.CursorUp ? count - 1 : 1)) % count;
+            _at = (_at + (key == KeyPress.Up ? count - 1 : 1)) % count;
             return PadStep.Used;
         }
 
-        if (key == Key.Enter)
+        if (key == KeyPress.Enter)
         {
             return PadStep.With(new Answer.Chosen(_at));
         }
 
-        int number = key.AsRune.Value - '1';
+        int number = key.Sign - '1';
         return number >= 0 && number < count ? PadStep.With(new Answer.Chosen(number)) : PadStep.Nothing;
     }
 }

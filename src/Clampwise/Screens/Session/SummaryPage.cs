@@ -1,6 +1,6 @@
 using Clampwise.Look;
 using Clampwise.Practice;
-using Terminal.Gui.Input;
+using Clampwise.Terminal;
 
 namespace Clampwise.Screens.Session;
 
@@ -44,7 +44,7 @@ internal sealed class SummaryPage(Shell shell, Desk desk, SessionSummary summary
         return lines;
     }
 
-    public override bool Press(Key key)
+    public override bool Press(KeyPress key)
     {
         shell.Close();
         return true;

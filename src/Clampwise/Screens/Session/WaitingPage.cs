@@ -1,6 +1,6 @@
 using Clampwise.Look;
 using Clampwise.Practice;
-using Terminal.Gui.Input;
+using Clampwise.Terminal;
 
 namespace Clampwise.Screens.Session;
 
@@ -47,21 +47,21 @@ internal sealed class WaitingPage : Page
         Line.Of("  Esc    ", Tone.Key).And("keep it, and start nothing"),
     ];
 
-    public override bool Press(Key key)
+    public override bool Press(KeyPress key)
     {
-        if (key == Key.Enter)
+        if (key == KeyPress.Enter)
         {
             _shell.Replace(new SessionPage(_shell, _desk, _start()));
             return true;
         }
 
-        if (key.AsRune.Value is 'g' or 'G')
+        if (key.Sign is 'g' or 'G')
         {
             _shell.Replace(new SessionPage(_shell, _desk, _waiting));
             return true;
         }
 
-        if (key == Key.Esc)
+        if (key == KeyPress.Esc)
         {
             _shell.Close();
             return true;

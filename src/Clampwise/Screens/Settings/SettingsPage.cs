@@ -3,8 +3,8 @@ using Clampwise.Look;
 using Clampwise.Practice;
 using Clampwise.Settings;
 using Clampwise.Sound.Performing;
+using Clampwise.Terminal;
 using Clampwise.Theory;
-using Terminal.Gui.Input;
 
 namespace Clampwise.Screens;
 
@@ -53,7 +53,7 @@ internal sealed class SettingsPage(Shell shell, Desk desk, SettingsKeeper settin
         return [.. seen, .. foot];
     }
 
-    public override bool Press(Key key)
+    public override bool Press(KeyPress key)
     {
         _notice = null;
         return IsTyping ? PressTyping(key) : PressList(key);
@@ -61,36 +61,36 @@ internal sealed class SettingsPage(Shell shell, Desk desk, SettingsKeeper settin
 
     public override void Leave() => settle();
 
-    private bool PressList(Key key)
+    private bool PressList(KeyPress key)
     {
-        if (key == Key.CursorUp || key == Key.CursorDown)
+        if (key == KeyPress.Up || key == KeyPress.Down)
         {
-            _at = Math.Clamp(_at + (key == Key.CursorDown ? 1 : -1), 0, s_all.Length - 1);
+            _at = Math.Clamp(_at + (key == KeyPress.Down ? 1 : -1), 0, s_all.Length - 1);
             return true;
         }
 
-        if (key == Key.PageUp || key == Key.PageDown || key == Key.Home || key == Key.End)
+        if (key == KeyPress.PageUp || key == KeyPress.PageDown || key == KeyPress.Home || key == KeyPress.End)
         {
-            _at = key == Key.Home ? 0 : key == Key.End ? s_all.Length - 1 : NextTable(key == Key.PageDown);
+            _at = key == KeyPress.Home ? 0 : key == KeyPress.End ? s_all.Length - 1 : NextTable(key == KeyPress.PageDown);
             return true;
         }
 
-        if (key == Key.CursorLeft || key == Key.CursorRight || ((key == Key.Enter || key == Key.Space) && !Here.IsTyped))
+        if (key == KeyPress.Left || key == KeyPress.Right || ((key == KeyPress.Enter || key == KeyPress.Space) && !Here.IsTyped))
         {
-            return Change(Here.Step(settings.Now, key == Key.CursorLeft ? -1 : 1));
+            return Change(Here.Step(settings.Now, key == KeyPress.Left ? -1 : 1));
         }
 
-        if (key == Key.Esc)
+        if (key == KeyPress.Esc)
         {
             shell.Close();
             return true;
         }
 
-        int sign = key.AsRune.Value;
+        char sign = key.Sign;
         bool isDigit = Here.IsTyped && sign is >= '0' and <= '9';
-        if (key == Key.Enter || isDigit)
+        if (key == KeyPress.Enter || isDigit)
         {
-            _typed = isDigit ? $"{(char)sign}" : Here.Edit(settings.Now);
+            _typed = isDigit ? $"{sign}" : Here.Edit(settings.Now);
             return true;
         }
 
@@ -102,23 +102,23 @@ internal sealed class SettingsPage(Shell shell, Desk desk, SettingsKeeper settin
         };
     }
 
-    private bool PressTyping(Key key)
+    private bool PressTyping(KeyPress key)
     {
-        if (key == Key.Esc)
+        if (key == KeyPress.Esc)
         {
             _typed = null;
         }
-        else if (key == Key.Backspace)
+        else if (key == KeyPress.Backspace)
         {
             _typed = _typed!.Length > 0 ? _typed[..^1] : "";
         }
-        else if (key == Key.Enter)
+        else if (key == KeyPress.Enter)
         {
             return Take(_typed!);
         }
-        else if (key.AsRune is { Value: >= ' ' } rune && !key.IsCtrl && !key.IsAlt)
+        else
         {
-            _typed += rune.ToString();
+            _typed += key.Text;
         }
 
         return true;

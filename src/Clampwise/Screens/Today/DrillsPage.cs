@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Clampwise.Look;
 using Clampwise.Practice;
 using Clampwise.Screens.Session;
-using Terminal.Gui.Input;
+using Clampwise.Terminal;
 
 namespace Clampwise.Screens;
 
@@ -47,16 +47,16 @@ internal sealed class DrillsPage(Shell shell, Desk desk) : Page
         ];
     }
 
-    public override bool Press(Key key)
+    public override bool Press(KeyPress key)
     {
         _notice = null;
-        if (key == Key.CursorDown || key == Key.CursorUp)
+        if (key == KeyPress.Down || key == KeyPress.Up)
         {
-            _at = Math.Clamp(_at + (key == Key.CursorDown ? 1 : -1), 0, _drills.Length - 1);
+            _at = Math.Clamp(_at + (key == KeyPress.Down ? 1 : -1), 0, _drills.Length - 1);
             return true;
         }
 
-        if (key == Key.Enter)
+        if (key == KeyPress.Enter)
         {
             SessionPlan plan = DailyPlanner.Plan(desk.Request(), _drills[_at]);
             _notice = plan.IsEmpty ? $"Nothing to ask just now: {plan.WhyEmpty}" : null;
@@ -68,7 +68,7 @@ internal sealed class DrillsPage(Shell shell, Desk desk) : Page
             return true;
         }
 
-        if (key == Key.Esc)
+        if (key == KeyPress.Esc)
         {
             shell.Close();
             return true;

@@ -1,6 +1,6 @@
 using Clampwise.Look;
 using Clampwise.Practice;
-using Terminal.Gui.Input;
+using Clampwise.Terminal;
 
 namespace Clampwise.Screens;
 
@@ -56,15 +56,15 @@ internal sealed class ProgressPage : Page
         return lines[_top..];
     }
 
-    public override bool Press(Key key)
+    public override bool Press(KeyPress key)
     {
-        if (key == Key.CursorDown || key == Key.CursorUp || key == Key.PageDown || key == Key.PageUp)
+        if (key == KeyPress.Down || key == KeyPress.Up || key == KeyPress.PageDown || key == KeyPress.PageUp)
         {
-            _top += key == Key.CursorDown ? 1 : key == Key.CursorUp ? -1 : key == Key.PageDown ? 10 : -10;
+            _top += key == KeyPress.Down ? 1 : key == KeyPress.Up ? -1 : key == KeyPress.PageDown ? 10 : -10;
             return true;
         }
 
-        if (key == Key.Esc)
+        if (key == KeyPress.Esc)
         {
             _shell.Close();
             return true;

@@ -3,7 +3,7 @@ using Clampwise.Look;
 using Clampwise.Practice;
 using Clampwise.Screens.Session;
 using Clampwise.Settings;
-using Terminal.Gui.Input;
+using Clampwise.Terminal;
 
 namespace Clampwise.Screens;
 
@@ -60,15 +60,15 @@ internal sealed class TodayPage(Shell shell, Desk desk, SettingsKeeper settings,
         return [.. lines, .. left >= 0 ? board : [], .. left > 0 ? new[] { FretboardDrawing.Legend(desk.Glyphs) } : [], .. said];
     }
 
-    public override bool Press(Key key)
+    public override bool Press(KeyPress key)
     {
         _notice = null;
-        if (key == Key.Enter || key == Key.Space)
+        if (key == KeyPress.Enter || key == KeyPress.Space)
         {
             return desk.Resting is { } resting ? Open(new SessionPage(shell, desk, resting)) : Begin(Plan, "There is no drill to practise.");
         }
 
-        switch (char.ToLowerInvariant((char)(key.AsRune.Value & 0xFFFF)))
+        switch (char.ToLowerInvariant(key.Sign))
         {
             case 'n':
                 return Begin(Quiz, "There is nothing to name.");

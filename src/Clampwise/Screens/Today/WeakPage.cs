@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Clampwise.Look;
 using Clampwise.Practice;
 using Clampwise.Screens.Session;
-using Terminal.Gui.Input;
+using Clampwise.Terminal;
 
 namespace Clampwise.Screens;
 
@@ -28,16 +28,16 @@ internal sealed class WeakPage(Shell shell, Desk desk) : Page
             : [Line.Empty, .. weak.Take(Math.Max(1, (height - 1) / 2)).SelectMany(shape => Lines(shape, width))];
     }
 
-    public override bool Press(Key key)
+    public override bool Press(KeyPress key)
     {
-        if (key == Key.Enter && !Weak.IsEmpty)
+        if (key == KeyPress.Enter && !Weak.IsEmpty)
         {
             SessionPlan plan = WeakPlanner.Plan(desk.Request());
             shell.Replace(plan.IsEmpty ? new WeakPage(shell, desk) : WaitingPage.ToStart(shell, desk, plan));
             return true;
         }
 
-        if (key == Key.Esc)
+        if (key == KeyPress.Esc)
         {
             shell.Close();
             return true;

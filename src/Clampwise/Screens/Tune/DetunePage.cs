@@ -2,7 +2,7 @@ using Clampwise.Fretboard;
 using Clampwise.Look;
 using Clampwise.Practice;
 using Clampwise.Sound.TuneUp;
-using Terminal.Gui.Input;
+using Clampwise.Terminal;
 
 namespace Clampwise.Screens;
 
@@ -69,9 +69,9 @@ internal sealed class DetunePage : Page
         ];
     }
 
-    public override bool Press(Key key)
+    public override bool Press(KeyPress key)
     {
-        if (key == Key.Esc)
+        if (key == KeyPress.Esc)
         {
             _shell.Close();
             return true;
@@ -83,13 +83,13 @@ internal sealed class DetunePage : Page
             return false;
         }
 
-        if (key.AsRune.Value is 'r' or 'R')
+        if (key.Sign is 'r' or 'R')
         {
             _desk.Sound.Play(_question.Performance());
             return true;
         }
 
-        if (key.AsRune.Value is 't' or 'T')
+        if (key.Sign is 't' or 'T')
         {
             _desk.Sound.Play(_question.InTune());
             return true;
@@ -118,21 +118,21 @@ internal sealed class DetunePage : Page
 
     private string Words => $"{Math.Abs(_question.Detune.Value):0} cents {(_question.IsSharp ? "sharp" : "flat")}";
 
-    private bool PressAsking(Key key)
+    private bool PressAsking(KeyPress key)
     {
-        int number = key.AsRune.Value - '0';
+        int number = key.Sign - '0';
         if (number >= 1 && number <= _setup.StringCount)
         {
             _chosen = StringNumber.Of(number);
             return true;
         }
 
-        if (_chosen is not { } chosen || (key != Key.CursorUp && key != Key.CursorDown))
+        if (_chosen is not { } chosen || (key != KeyPress.Up && key != KeyPress.Down))
         {
             return false;
         }
 
-        _verdict = _question.Judge(chosen, key == Key.CursorUp);
+        _verdict = _question.Judge(chosen, key == KeyPress.Up);
         Stamp stamp = _desk.Stamp();
         _notice = _desk.Log.Append(new TuningHeard(
             stamp.Id, stamp.Now.Utc, _setup.ToString(), _question.String, _question.Detune.Value, _verdict.IsStringRight, _verdict.IsAllRight)) is { } fault
@@ -144,9 +144,9 @@ internal sealed class DetunePage : Page
         return true;
     }
 
-    private bool PressJudged(Key key)
+    private bool PressJudged(KeyPress key)
     {
-        if (key != Key.Enter && key != Key.Space)
+        if (key != KeyPress.Enter && key != KeyPress.Space)
         {
             return false;
         }

@@ -2,7 +2,7 @@ using Clampwise.Fretboard;
 using Clampwise.Look;
 using Clampwise.Sound;
 using Clampwise.Sound.TuneUp;
-using Terminal.Gui.Input;
+using Clampwise.Terminal;
 
 namespace Clampwise.Screens;
 
@@ -48,27 +48,27 @@ internal sealed class TunePage(Shell shell, Desk desk, Setup setup) : Page
         return lines;
     }
 
-    public override bool Press(Key key)
+    public override bool Press(KeyPress key)
     {
-        if (key == Key.Esc)
+        if (key == KeyPress.Esc)
         {
             shell.Close();
             return true;
         }
 
-        if ((key == Key.CursorDown || key == Key.CursorUp) && !_plan.Pairs.IsEmpty)
+        if ((key == KeyPress.Down || key == KeyPress.Up) && !_plan.Pairs.IsEmpty)
         {
-            _pair = Math.Clamp(_pair + (key == Key.CursorDown ? 1 : -1), 0, _plan.Pairs.Length - 1);
+            _pair = Math.Clamp(_pair + (key == KeyPress.Down ? 1 : -1), 0, _plan.Pairs.Length - 1);
             return true;
         }
 
-        int number = key.AsRune.Value - '0';
+        int number = key.Sign - '0';
         if (number >= 1 && number <= setup.StringCount)
         {
             return Play(TuningTones.Reference(setup, StringNumber.Of(number), desk.Settings.Style.ConcertPitch));
         }
 
-        if (key.AsRune.Value is 'w' or 'W')
+        if (key.Sign is 'w' or 'W')
         {
             shell.Open(new DetunePage(shell, desk, setup));
             return true;
@@ -79,9 +79,9 @@ internal sealed class TunePage(Shell shell, Desk desk, Setup setup) : Page
 
     public override void Leave() => desk.Sound.Stop();
 
-    private bool PressPair(Key key)
+    private bool PressPair(KeyPress key)
     {
-        Cents? off = key == Key.Enter ? default(Cents) : key.AsRune.Value is 'b' or 'B' ? new Cents(10) : null;
+        Cents? off = key == KeyPress.Enter ? default(Cents) : key.Sign is 'b' or 'B' ? new Cents(10) : null;
         return off is { } cents && Play(TuningTones.Pair(setup, _plan.Pairs[_pair], cents, desk.Settings.Style.ConcertPitch));
     }
 

@@ -5,8 +5,8 @@ using Clampwise.Practice;
 using Clampwise.Screens.Session;
 using Clampwise.Settings;
 using Clampwise.Sound.Performing;
+using Clampwise.Terminal;
 using Clampwise.Theory;
-using Terminal.Gui.Input;
 
 namespace Clampwise.Screens;
 
@@ -64,7 +64,7 @@ internal sealed class WelcomePage(Shell shell, Desk desk, SettingsKeeper setting
         _ => Caution(width, height),
     };
 
-    public override bool Press(Key key) => _step switch
+    public override bool Press(KeyPress key) => _step switch
     {
         Step.Pick => PressPick(key),
         Step.Hear => PressHear(key),
@@ -129,21 +129,21 @@ internal sealed class WelcomePage(Shell shell, Desk desk, SettingsKeeper setting
         ? []
         : desk.Draw(new FretboardPicture(Drill.Setup, Fretting.AllRinging(Drill.Setup.StringCount)), width, height);
 
-    private bool PressPick(Key key)
+    private bool PressPick(KeyPress key)
     {
-        if (key == Key.CursorDown || key == Key.CursorUp)
+        if (key == KeyPress.Down || key == KeyPress.Up)
         {
-            _at = Math.Clamp(_at + (key == Key.CursorDown ? 1 : -1), 0, s_clamps.Length - 1);
+            _at = Math.Clamp(_at + (key == KeyPress.Down ? 1 : -1), 0, s_clamps.Length - 1);
             return true;
         }
 
-        if (key.AsRune.Value - '1' is >= 0 and var picked && picked < s_clamps.Length)
+        if (key.Sign - '1' is >= 0 and var picked && picked < s_clamps.Length)
         {
             _at = picked;
             return true;
         }
 
-        if (key == Key.Enter || key == Key.Space)
+        if (key == KeyPress.Enter || key == KeyPress.Space)
         {
             Set("guitar.clamps", settings.Now with { Clamps = s_clamps[_at].Own });
             _step = Step.Hear;
@@ -153,9 +153,9 @@ internal sealed class WelcomePage(Shell shell, Desk desk, SettingsKeeper setting
         return PressOther(key);
     }
 
-    private bool PressHear(Key key)
+    private bool PressHear(KeyPress key)
     {
-        if (key == Key.Enter || key == Key.Space)
+        if (key == KeyPress.Enter || key == KeyPress.Space)
         {
             _hasAsked = true;
             shell.Open(WaitingPage.ToStart(shell, desk, FirstQuestions.Plan(Drill, desk.Sound.IsAudible)));
@@ -165,9 +165,9 @@ internal sealed class WelcomePage(Shell shell, Desk desk, SettingsKeeper setting
         return PressOther(key);
     }
 
-    private bool PressCautions(Key key)
+    private bool PressCautions(KeyPress key)
     {
-        if (key == Key.Enter || key == Key.Space || key == Key.Esc)
+        if (key == KeyPress.Enter || key == KeyPress.Space || key == KeyPress.Esc)
         {
             Fault? said = _unkept;
             Set("screen.welcome", settings.Now with { ShowsWelcome = false });
@@ -183,15 +183,15 @@ internal sealed class WelcomePage(Shell shell, Desk desk, SettingsKeeper setting
         return false;
     }
 
-    private bool PressOther(Key key)
+    private bool PressOther(KeyPress key)
     {
-        if (key == Key.Esc)
+        if (key == KeyPress.Esc)
         {
             _step = Step.Cautions;
             return true;
         }
 
-        return key.AsRune.Value is 'r' or 'R' && Play();
+        return key.Sign is 'r' or 'R' && Play();
     }
 
     private void Set(string key, PlayerSettings changed) => _unkept = settings.Change(SettingList.Find(key)!, changed) ?? _unkept;

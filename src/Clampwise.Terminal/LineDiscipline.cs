@@ -1,6 +1,6 @@
 using System.Runtime.InteropServices;
 
-namespace Clampwise.Screens;
+namespace Clampwise.Terminal;
 
 /// <summary>How the terminal's line takes and gives characters (POSIX.1-2017, termios), kept to be set again.</summary>
 internal sealed partial class LineDiscipline

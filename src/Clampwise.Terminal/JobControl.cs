@@ -3,7 +3,7 @@ using System.Runtime.Versioning;
 using Terminal.Gui.App;
 using Terminal.Gui.Input;
 
-namespace Clampwise.Screens;
+namespace Clampwise.Terminal;
 
 /// <summary>Gives the terminal to the shell and takes it again (POSIX.1-2017, job control).</summary>
 internal sealed class JobControl : IDisposable

@@ -6,7 +6,7 @@ using Terminal.Gui.App;
 using Terminal.Gui.Drivers;
 using Terminal.Gui.Time;
 
-namespace Clampwise.Screens;
+namespace Clampwise.Terminal;
 
 /// <summary>
 /// Keys the moment they are pressed: waits in poll(2) (POSIX.1-2017) until the terminal has something to read. The library's own way is

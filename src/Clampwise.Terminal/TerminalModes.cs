@@ -1,7 +1,7 @@
 using Terminal.Gui.App;
 using Terminal.Gui.Drivers;
 
-namespace Clampwise.Screens;
+namespace Clampwise.Terminal;
 
 /// <summary>
 /// What the program asks of the terminal beside what the library does (xterm control sequences; kitty keyboard protocol), and how all of

@@ -5,11 +5,13 @@ using Terminal.Gui.Drawing;
 using Terminal.Gui.Drivers;
 using Attribute = Terminal.Gui.Drawing.Attribute;
 
-namespace Clampwise.Screens;
+namespace Clampwise.Terminal;
 
 /// <summary>Runs the frame in the real terminal and leaves the terminal as it was found, however the program ends.</summary>
-internal sealed class TerminalHost : IDisposable
+public sealed class TerminalHost : IDisposable
 {
+    private const int Good = 0;
+    private const int Failed = 1;
     private const int SignalExit = 128;
     private const int HangUp = 1;
     private static readonly TimeSpan s_patience = TimeSpan.FromSeconds(1);
@@ -22,18 +24,20 @@ internal sealed class TerminalHost : IDisposable
     private static readonly List<PosixSignalRegistration> s_signals = [];
 
     private readonly LineDiscipline _found = LineDiscipline.Current();
-    private readonly Shell _shell;
-    private readonly FailureReport _report;
+    private readonly IScreenContent _content;
+    private readonly TerminalScreen _screen;
+    private readonly Func<Exception, string> _report;
     private readonly TerminalPace _pace = new();
     private readonly ManualResetEventSlim _ended = new();
     private readonly IApplication _app;
     private JobControl? _jobs;
-    private volatile int _exitCode = ExitCode.Good;
+    private volatile int _exitCode = Good;
 
     // The signals are heard before the terminal is touched: one that comes while it is being set up must leave it as it was too.
-    private TerminalHost(Shell shell, FailureReport report)
+    private TerminalHost(IScreenContent content, Func<Exception, string> report)
     {
-        _shell = shell;
+        _content = content;
+        _screen = new TerminalScreen(content);
         _report = report;
         AppDomain.CurrentDomain.UnhandledException += OnUnhandled;
         _app = TerminalInput.CreateApplication(_pace.Wake, () => ThreadPool.QueueUserWorkItem(_ => Stop(HangUp)));
@@ -45,28 +49,30 @@ internal sealed class TerminalHost : IDisposable
     }
 
     /// <summary>Runs until the player leaves, a signal asks to stop, the terminal hangs up, or the program fails.</summary>
+    /// <param name="content">What is shown.</param>
+    /// <param name="report">Writes a failure of the program down, and gives the one line that the player sees of it.</param>
     /// <returns>The exit code of the process: that of a shell after a signal, 1 after a failure, else 0.</returns>
-    public static int Run(Shell shell, FailureReport report)
+    public static int Run(IScreenContent content, Func<Exception, string> report)
     {
         try
         {
-            using var host = new TerminalHost(shell, report);
+            using var host = new TerminalHost(content, report);
             host.Begin();
-            if (host._exitCode == ExitCode.Good)
+            if (host._exitCode == Good)
             {
-                host._app.Run(shell);
+                host._app.Run(host._screen);
             }
             else
             {
-                shell.CloseAll();
+                content.CloseAll();
             }
 
             return host._exitCode;
         }
         catch (Exception failure)
         {
-            Console.Error.WriteLine(report.Write(failure));
-            return ExitCode.Trouble;
+            Console.Error.WriteLine(report(failure));
+            return Failed;
         }
     }
 
@@ -78,9 +84,13 @@ internal sealed class TerminalHost : IDisposable
         _pace.Dispose();
         _app.Dispose();
         _jobs?.Dispose();
+        _screen.Dispose();
         _ended.Set();
         AppDomain.CurrentDomain.UnhandledException -= OnUnhandled;
     }
+
+    /// <summary>Takes back what the runtime leaves in a terminal; to be called last, by the program itself.</summary>
+    public static void TakeBackKeypad() => TerminalModes.TakeBackKeypad();
 
     /// <summary>The library's schemes paint a ground of their own; ours is the terminal's.</summary>
     internal static void UseOwnGround()
@@ -98,10 +108,10 @@ internal sealed class TerminalHost : IDisposable
         _app.Init();
         _pace.Set(_app);
         UseOwnGround();
-        _shell.UseColours(_app.Driver);
+        _screen.UseColours(_app.Driver);
         ReportFocus();
         _app.Driver!.WriteRaw(TerminalModes.Begin);
-        _jobs = OperatingSystem.IsWindows() ? null : new JobControl(_app, _found, _shell.Attend);
+        _jobs = OperatingSystem.IsWindows() ? null : new JobControl(_app, _found, _content.Attend);
     }
 
     /// <summary>Does something on the thread of the screen; nothing before that has begun or after it has ended.</summary>
@@ -122,15 +132,15 @@ internal sealed class TerminalHost : IDisposable
     private void ReportFocus()
     {
         IAnsiResponseParser parser = _app.Driver!.GetInputProcessor().GetParser();
-        parser.ExpectResponse("[I", null, _ => _shell.Post(() => _shell.Attend(true)), null, persistent: true);
-        parser.ExpectResponse("[O", null, _ => _shell.Post(() => _shell.Attend(false)), null, persistent: true);
+        parser.ExpectResponse("[I", null, _ => _screen.Post(() => _content.Attend(true)), null, persistent: true);
+        parser.ExpectResponse("[O", null, _ => _screen.Post(() => _content.Attend(false)), null, persistent: true);
     }
 
     // Should the library's loop not come round again, the process ends all the same. What was answered is on the disk already.
     private void Stop(int number)
     {
         _exitCode = SignalExit + number;
-        Post(_app, _shell.CloseAll);
+        Post(_app, _content.CloseAll);
         if (!_ended.Wait(s_patience))
         {
             _found.Restore();
@@ -145,7 +155,7 @@ internal sealed class TerminalHost : IDisposable
         _pace.Halt(s_patience);
         _found.Restore();
         TerminalModes.TakeBackEverything();
-        Console.Error.WriteLine(_report.Write((Exception)e.ExceptionObject));
-        Environment.Exit(ExitCode.Trouble);
+        Console.Error.WriteLine(_report((Exception)e.ExceptionObject));
+        Environment.Exit(Failed);
     }
 }

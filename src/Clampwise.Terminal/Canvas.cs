@@ -1,28 +1,24 @@
-using Clampwise.Look;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.ViewBase;
 using Attribute = Terminal.Gui.Drawing.Attribute;
-using Line = Clampwise.Look.Line;
+using Point = System.Drawing.Point;
 
-namespace Clampwise.Screens;
+namespace Clampwise.Terminal;
 
-/// <summary>Puts the lines of the page in front onto the terminal.</summary>
+/// <summary>Puts rows of styled text onto the terminal.</summary>
 internal sealed class Canvas : View
 {
-    private readonly Func<int, int, IReadOnlyList<Line>> _lines;
+    private readonly Func<int, int, IReadOnlyList<IReadOnlyList<StyledText>>> _rows;
+    private readonly LibraryColours _colours = new();
 
-    /// <summary>A canvas that asks for its lines, given columns and rows, whenever it must be drawn.</summary>
-    public Canvas(Theme theme, Func<int, int, IReadOnlyList<Line>> lines)
+    /// <summary>A canvas that asks for its rows, given columns and rows, whenever it must be drawn.</summary>
+    public Canvas(Func<int, int, IReadOnlyList<IReadOnlyList<StyledText>>> rows)
     {
-        Theme = theme;
-        _lines = lines;
+        _rows = rows;
         Width = Dim.Fill();
         Height = Dim.Fill();
         CanFocus = false;
     }
-
-    /// <summary>How tones look.</summary>
-    public Theme Theme { get; set; }
 
     // Every row is written in full: clearing first would send the whole screen to the terminal again.
     /// <inheritdoc/>
@@ -32,13 +28,12 @@ internal sealed class Canvas : View
     protected override bool OnDrawingContent(DrawContext? context)
     {
         (int width, int height) = (Viewport.Width, Viewport.Height);
-        IReadOnlyList<Line> lines = _lines(width, height);
-        for (int row = 0; row < height; row++)
+        IReadOnlyList<IReadOnlyList<StyledText>> rows = _rows(width, height);
+        for (int row = 0; row < Math.Min(height, rows.Count); row++)
         {
-            Line line = (row < lines.Count ? lines[row] : Line.Empty).Take(width).PadTo(width);
-            if (!IsShown(line, row))
+            if (!IsShown(rows[row], row))
             {
-                Write(line, row);
+                Write(rows[row], row);
             }
         }
 
@@ -46,36 +41,36 @@ internal sealed class Canvas : View
     }
 
     // A row at a time: between changed cells the library moves the cursor over each one that has not changed.
-    private void Write(Line line, int row)
+    private void Write(IReadOnlyList<StyledText> pieces, int row)
     {
         int column = 0;
-        foreach (Run run in line.Runs)
+        foreach (StyledText piece in pieces)
         {
-            SetAttribute(Theme[run.Tone]);
-            AddStr(column, row, run.Text);
-            column += run.Text.Length;
+            SetAttribute(_colours[piece.Style]);
+            AddStr(column, row, piece.Text);
+            column += piece.Text.Length;
         }
     }
 
     // The driver's own cells are asked, so that whatever clears them, such as a new size, has all rows written again.
-    private bool IsShown(Line line, int row)
+    private bool IsShown(IReadOnlyList<StyledText> pieces, int row)
     {
         if (App?.Driver?.Contents is not { } cells)
         {
             return false;
         }
 
-        System.Drawing.Point start = ViewportToScreen(new System.Drawing.Point(0, row));
-        if (start.Y >= cells.GetLength(0) || start.X + line.Width > cells.GetLength(1))
+        Point start = ViewportToScreen(new Point(0, row));
+        if (start.Y >= cells.GetLength(0) || start.X + pieces.Sum(piece => piece.Text.Length) > cells.GetLength(1))
         {
             return false;
         }
 
         int column = start.X;
-        foreach (Run run in line.Runs)
+        foreach (StyledText piece in pieces)
         {
-            Attribute attribute = Theme[run.Tone];
-            foreach (char sign in run.Text)
+            Attribute attribute = _colours[piece.Style];
+            foreach (char sign in piece.Text)
             {
                 Cell cell = cells[start.Y, column++];
                 if (cell.Attribute != attribute || cell.Grapheme is not [var shown] || shown != sign)

@@ -2,7 +2,7 @@ using System.Runtime.InteropServices;
 using Terminal.Gui.App;
 using Terminal.Gui.Drivers;
 
-namespace Clampwise.Screens;
+namespace Clampwise.Terminal;
 
 /// <summary>
 /// Makes the library's loop wait until there is something to do: a key, a timer that is due, work from another thread, a new size of

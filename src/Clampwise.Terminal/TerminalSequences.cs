@@ -3,7 +3,7 @@ using Terminal.Gui.Drivers;
 using Terminal.Gui.Input;
 using Terminal.Gui.Time;
 
-namespace Clampwise.Screens;
+namespace Clampwise.Terminal;
 
 /// <summary>
 /// Reads what the terminal sends as the library does, but passes over what cannot be read: the library fails on a key that it has no name

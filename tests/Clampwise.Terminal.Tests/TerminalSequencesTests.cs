@@ -1,16 +1,15 @@
 using System.Collections.Concurrent;
 using System.Globalization;
-using Clampwise.Screens;
 using CsCheck;
 using Terminal.Gui.Input;
 
-namespace Clampwise.Tests.Screens;
+namespace Clampwise.Terminal.Tests;
 
 /// <summary>
 /// What the terminal sends, as characters. The forms are those of ECMA-48 (CSI, SS3, OSC), xterm control sequences (keys, mouse) and the
 /// kitty keyboard protocol.
 /// </summary>
-[Collection(nameof(TestTerminal))]
+[Collection(nameof(NotedContent))]
 public class TerminalSequencesTests
 {
     // A number of a key or a place: usual ones, those at the edges of what a character or an int can be, and any.
