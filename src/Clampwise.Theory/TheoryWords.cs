@@ -67,5 +67,11 @@ internal static class TheoryWords
     public static Fault DiminishedSeventhAlone =>
         new("a diminished seventh needs a diminished fifth beneath it: expected degree 5 to be altered by -1 too");
 
+    public static Fault NoSuchKey(string key) =>
+        new($"{key} has no signature of at most seven sharps or flats: give the key that sounds the same, such as Ab for G#", 1);
+
+    public static Fault ExpectedKey(string text, int start) =>
+        new($"expected nothing or m after the tonic of a key, as in F# or C#m, found {Found(text, start)}", start + 1);
+
     internal static string Found(string text, int start) => start >= text.Length ? "the end of the text" : $"'{text[start..]}'";
 }

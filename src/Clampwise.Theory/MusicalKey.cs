@@ -1,0 +1,74 @@
+using System.Collections.Immutable;
+
+namespace Clampwise.Theory;
+
+/// <summary>
+/// A major or minor key: its tonic and the seven degrees of its scale, and how it spells every pitch class. The default is C major.
+/// Major keys run from Cb (seven flats) to C# (seven sharps), minor ones from Abm to A#m: the keys that have a signature.
+/// </summary>
+public readonly record struct MusicalKey
+{
+    private const int MostAccidentals = 7;
+    private const int MinorOffset = 3;
+
+    // Places on the line of fifths counted from the tonic run from the flat second to the raised fourth, in both modes (common practice).
+    private const int Lowest = -5;
+
+    private MusicalKey(NoteName tonic, bool isMinor) => (Tonic, IsMinor) = (tonic, isMinor);
+
+    /// <summary>The tonic as it is spelled.</summary>
+    public NoteName Tonic { get; }
+
+    /// <summary>True for a minor key.</summary>
+    public bool IsMinor { get; }
+
+    /// <summary>Sharps of the signature, negative for flats: -7 to 7.</summary>
+    public int Signature => Tonic.Fifths - (IsMinor ? MinorOffset : 0);
+
+    /// <summary>The degrees of the scale, natural in minor, the tonic first.</summary>
+    public ImmutableArray<NoteName> Scale
+    {
+        get
+        {
+            NoteName tonic = Tonic;
+            return [.. (IsMinor ? (int[])[0, 2, -3, -1, 1, -4, -2] : [0, 2, 4, -1, 1, 3, 5]).Select(up => NoteName.FromFifths(tonic.Fifths + up))];
+        }
+    }
+
+    /// <summary>A key on a tonic; refused without a signature of at most seven sharps or flats.</summary>
+    public static Result<MusicalKey> Of(NoteName tonic, bool isMinor = false)
+    {
+        var key = new MusicalKey(tonic, isMinor);
+        return Math.Abs(key.Signature) <= MostAccidentals ? key : TheoryWords.NoSuchKey(key.ToString());
+    }
+
+    /// <summary>Reads a tonic with nothing after it for major or m for minor: <c>F#</c>, <c>Bb</c>, <c>C#m</c>.</summary>
+    public static Result<MusicalKey> Parse(string text)
+    {
+        string trimmed = text.Trim();
+        if (!NoteName.ParseStart(trimmed, 0).TryGet(out var tonic, out Fault? fault))
+        {
+            return fault;
+        }
+
+        return trimmed[tonic.Length..].Trim() switch
+        {
+            "" or "major" or "maj" => Of(tonic.Name),
+            "m" or "minor" or "min" => Of(tonic.Name, isMinor: true),
+            _ => TheoryWords.ExpectedKey(trimmed, tonic.Length),
+        };
+    }
+
+    /// <summary>
+    /// How the key spells a pitch class: as its scale does, outside it with the flat second and the raised fourth, the lowered third, sixth
+    /// and seventh of major, and the raised third, sixth and seventh of minor.
+    /// </summary>
+    public NoteName Spell(PitchClass pitchClass)
+    {
+        int up = NoteName.Mod((pitchClass.Number * 7) - Tonic.Fifths - Lowest, PitchClass.Count) + Lowest;
+        return NoteName.FromFifths(Tonic.Fifths + up);
+    }
+
+    /// <summary>The tonic, and m for minor: <c>F#</c>, <c>C#m</c>.</summary>
+    public override string ToString() => IsMinor ? $"{Tonic}m" : $"{Tonic}";
+}

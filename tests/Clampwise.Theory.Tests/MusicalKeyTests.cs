@@ -1,0 +1,69 @@
+namespace Clampwise.Theory.Tests;
+
+/// <summary>
+/// The degrees of the twelve usual major and minor keys, checked against the table of scales that every handbook of theory prints;
+/// written here from memory, no edition at hand.
+/// </summary>
+public class MusicalKeyTests
+{
+    [Theory]
+    [InlineData("C", "C D E F G A B")]
+    [InlineData("G", "G A B C D E F#")]
+    [InlineData("D", "D E F# G A B C#")]
+    [InlineData("A", "A B C# D E F# G#")]
+    [InlineData("E", "E F# G# A B C# D#")]
+    [InlineData("B", "B C# D# E F# G# A#")]
+    [InlineData("F#", "F# G# A# B C# D# E#")]
+    [InlineData("Db", "Db Eb F Gb Ab Bb C")]
+    [InlineData("Ab", "Ab Bb C Db Eb F G")]
+    [InlineData("Eb", "Eb F G Ab Bb C D")]
+    [InlineData("Bb", "Bb C D Eb F G A")]
+    [InlineData("F", "F G A Bb C D E")]
+    [InlineData("Am", "A B C D E F G")]
+    [InlineData("Em", "E F# G A B C D")]
+    [InlineData("Bm", "B C# D E F# G A")]
+    [InlineData("F#m", "F# G# A B C# D E")]
+    [InlineData("C#m", "C# D# E F# G# A B")]
+    [InlineData("G#m", "G# A# B C# D# E F#")]
+    [InlineData("Ebm", "Eb F Gb Ab Bb Cb Db")]
+    [InlineData("Bbm", "Bb C Db Eb F Gb Ab")]
+    [InlineData("Fm", "F G Ab Bb C Db Eb")]
+    [InlineData("Cm", "C D Eb F G Ab Bb")]
+    [InlineData("Gm", "G A Bb C D Eb F")]
+    [InlineData("Dm", "D E F G A Bb C")]
+    public void A_key_has_the_scale_of_the_handbook_and_spells_by_it(string text, string scale)
+    {
+        MusicalKey key = MusicalKey.Parse(text).Value;
+
+        Assert.Equal(text, key.ToString());
+        Assert.Equal(scale, string.Join(' ', key.Scale));
+        Assert.All(key.Scale, degree => Assert.Equal(degree, key.Spell(degree.Class)));
+    }
+
+    [Fact]
+    public void A_fifth_up_adds_one_sharp_and_moves_every_spelling_by_a_fifth()
+    {
+        var fifth = Interval.Of(5);
+        for (int signature = -7; signature < 7; signature++)
+        {
+            foreach (bool isMinor in (bool[])[false, true])
+            {
+                MusicalKey key = MusicalKey.Of(NoteName.FromFifths(signature + (isMinor ? 3 : 0)), isMinor).Value;
+                MusicalKey above = MusicalKey.Of(key.Tonic + fifth, isMinor).Value;
+
+                Assert.Equal(signature + 1, above.Signature);
+                Assert.All(
+                    Enumerable.Range(0, PitchClass.Count).Select(PitchClass.Of),
+                    tone => Assert.Equal(key.Spell(tone) + fifth, above.Spell(tone + 7)));
+            }
+        }
+    }
+
+    [Theory]
+    [InlineData("G#", "G# has no signature of at most seven sharps or flats: give the key that sounds the same, such as Ab for G#")]
+    [InlineData("C7", "expected nothing or m after the tonic of a key, as in F# or C#m, found '7'")]
+    public void What_is_no_key_is_refused_with_what_would_be(string text, string words)
+    {
+        Assert.Equal(words, MusicalKey.Parse(text).Fault.Message);
+    }
+}
