@@ -9,6 +9,8 @@ namespace Clampwise.Fretboard;
 /// </summary>
 public sealed class Finder
 {
+    private const int VoicingsPerHand = 6;
+
     private readonly Lazy<VoicingIndex> _index;
     private readonly RowReader _rows;
     private readonly SetReadings _readings = new();
@@ -44,6 +46,27 @@ public sealed class Finder
         (int total, IEnumerable<PackedVoicing> best) = Search(query);
         IEnumerable<FoundVoicing> found = best.Select(packed => Unpack(packed, query));
         return new FindResult(total, [.. found.OrderBy(one => one.Score)]);
+    }
+
+    /// <summary>
+    /// The same in whole hands, as many as the query's limit: thinnings fold into their hand. What is refused is refused alike.
+    /// </summary>
+    public Result<FoundHands> FindHands(VoicingQuery query)
+    {
+        // A hand has some dozen thinnings: the best voicings are taken in growing number until they hold enough hands.
+        for (int taken = Math.Max(query.Limit, 0) * VoicingsPerHand; ; taken *= VoicingsPerHand)
+        {
+            if (!Find(query.Limit < 0 ? query : query with { Limit = taken }).TryGet(out FindResult? found, out Fault? fault))
+            {
+                return fault;
+            }
+
+            ImmutableArray<FoundHand> hands = FoundHand.Fold(found.Voicings);
+            if (hands.Length >= query.Limit || found.Voicings.Length == found.Total)
+            {
+                return new FoundHands(found.Total, [.. hands.Take(query.Limit)]);
+            }
+        }
     }
 
     /// <summary>Why a voicing of the setup ranks where it does for a query; refused if the hand cannot finger it.</summary>
