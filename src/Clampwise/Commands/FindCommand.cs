@@ -33,16 +33,11 @@ internal static class FindCommand
                 return around.Refuse("--hand", fault);
             }
 
-            bool isAll = asked.IsAll(parsed);
-            Result<FoundHands> found = asked.Space(parsed, read).Then(space => asked.Query(parsed, read).Then(query => Find(new Finder(read, player, null, space), query, isAll)));
-            return found.TryGet(out FoundHands? result, out fault) ? Print(around, read, result, parsed.GetValue(json)) : around.Refuse(fault);
+            Result<FindResult> found = asked.Space(parsed, read).Then(space => asked.Query(parsed, read).Then(query => new Finder(read, player, null, space).Find(query)));
+            return found.TryGet(out FindResult? result, out fault) ? Print(around, read, result, parsed.GetValue(json)) : around.Refuse(fault);
         });
         return command;
     }
-
-    private static Result<FoundHands> Find(Finder finder, VoicingQuery query, bool isAll) => isAll
-        ? finder.Find(query).Select(found => new FoundHands(found.Total, [.. found.Voicings.Select(voicing => new FoundHand(voicing, []))]))
-        : finder.FindHands(query);
 
     private static int PrintCount(Surroundings around, FrettingCounter counter, Setup setup)
     {
@@ -50,19 +45,19 @@ internal static class FindCommand
         return ExitCode.Good;
     }
 
-    private static int Print(Surroundings around, Setup setup, FoundHands result, bool asJson)
+    private static int Print(Surroundings around, Setup setup, FindResult result, bool asJson)
     {
         if (!asJson)
         {
-            around.Out.WriteLine($"{Counted.Of(result.Total, "voicing")} in {setup}{(result.Hands.Length < result.Total ? $", the best {result.Hands.Length}" : "")}");
+            around.Out.WriteLine($"{Counted.Of(result.Total, "voicing")} in {setup}{(result.Voicings.Length < result.Total ? $", the best {result.Voicings.Length}" : "")}");
         }
 
-        foreach (FoundHand found in asJson ? result.Hands : [])
+        foreach (FoundVoicing found in asJson ? result.Voicings : [])
         {
             JsonLines.Print(around.Out, FoundRow.Of(found));
         }
 
-        foreach (string line in asJson ? [] : Lines(result.Hands, OutputLines.Width(around)))
+        foreach (string line in asJson ? [] : Lines(result.Voicings, OutputLines.Width(around)))
         {
             around.Out.WriteLine(line);
         }
@@ -71,18 +66,16 @@ internal static class FindCommand
     }
 
     // Columns no wider than what stands in them: on a narrow line the room goes to what speaks for a voicing.
-    private static IEnumerable<string> Lines(IReadOnlyList<FoundHand> all, int width)
+    private static IEnumerable<string> Lines(IReadOnlyList<FoundVoicing> all, int width)
     {
-        (string Fretting, string Shape, string Sounds)[] texts = [.. all.Select(found => found.Whole.Voicing).Select(voicing => ($"{voicing.Fretting}", voicing.ShapeName, voicing.SoundingName))];
+        (string Fretting, string Shape, string Sounds)[] texts = [.. all.Select(found => ($"{found.Voicing.Fretting}", found.Voicing.ShapeName, found.Voicing.SoundingName))];
         int fretting = texts.Select(text => text.Fretting.Length).DefaultIfEmpty().Max();
         int shape = texts.Select(text => text.Shape.Length).DefaultIfEmpty().Max();
         int sounds = texts.Select(text => text.Sounds.Length).DefaultIfEmpty().Max();
         return all.Zip(texts, (found, text) =>
         {
             string names = $"{text.Fretting.PadRight(fretting)}  shape {text.Shape.PadRight(shape)}  sounds {text.Sounds.PadRight(sounds)}  ";
-            string also = found.AlsoWithout.Length > 0 ? $"; {found.AlsoWithout}" : "";
-            string whole = names + found.Whole.SummaryWithin(width - names.Length - also.Length) + also;
-            return whole.Length <= width ? whole : names + found.Whole.SummaryWithin(width - names.Length);
+            return names + found.SummaryWithin(width - names.Length);
         });
     }
 }
@@ -99,12 +92,9 @@ internal sealed record FoundRow(
     double ReachMillimetres,
     string[] Fingers,
     string Summary,
-    string[] AlsoWithout,
     WeightRow[] Weights)
 {
-    public static FoundRow Of(FoundHand hand) => Of(hand.Whole, [.. hand.WithoutStrings.Select(strings => $"{strings}")]);
-
-    private static FoundRow Of(FoundVoicing found, string[] alsoWithout) => new(
+    public static FoundRow Of(FoundVoicing found) => new(
         found.Voicing.Setup.ToString(),
         found.Voicing.Fretting.ToString(),
         found.Voicing.Fretting.ToHomeText(found.Voicing.Setup),
@@ -115,7 +105,6 @@ internal sealed record FoundRow(
         Math.Round(found.Fingering.ReachMillimetres, 1),
         [.. found.Fingering.ByString.Select(finger => finger.Mark())],
         found.Summary,
-        alsoWithout,
         [.. found.Reasons.Select(reason => new WeightRow(reason.Words, Math.Round(reason.Points, 2)))]);
 }
 

@@ -22,7 +22,6 @@ internal sealed class FindOptions
     private readonly Option<int?> _maxFret = new("--max-fret") { Description = "The highest fret for a finger; 14 unless given.", HelpName = "fret" };
     private readonly Option<int?> _span = new("--span") { Description = "Highest fret less lowest is smaller than this; 4 unless given.", HelpName = "frets" };
     private readonly Option<int> _limit = new("--limit") { Description = "How many to show.", HelpName = "number", DefaultValueFactory = _ => 20 };
-    private readonly Option<bool> _all = new("--all") { Description = "Every voicing by itself: hands with strings muted are not folded into the whole hand." };
     private readonly Option<bool> _count = new("--count") { Description = "Print how many frettings there are, by counting fingers alone, and nothing else." };
     private readonly Option<int> _fingers = new("--fingers") { Description = "With --count: at most so many fingers.", HelpName = "number", DefaultValueFactory = _ => 4 };
     private readonly Option<string> _barres = new("--barres") { Description = "With --count: one (a barre at the lowest fret only) or any.", HelpName = "rule", DefaultValueFactory = _ => "one" };
@@ -30,16 +29,13 @@ internal sealed class FindOptions
     /// <summary>Adds the options to a command.</summary>
     public void AddTo(Command command)
     {
-        foreach (Option option in new Option[] { _shape, _sounding, _degrees, _top, _bass, _ringing, _keep, _near, _hardest, _minStrings, _unbroken, _behind, _maxFret, _span, _limit, _all, _count, _fingers, _barres })
+        foreach (Option option in new Option[] { _shape, _sounding, _degrees, _top, _bass, _ringing, _keep, _near, _hardest, _minStrings, _unbroken, _behind, _maxFret, _span, _limit, _count, _fingers, _barres })
         {
             command.Add(option);
         }
     }
 
     public bool IsCount(ParseResult parsed) => parsed.GetValue(_count);
-
-    /// <summary>True to show thinnings by themselves.</summary>
-    public bool IsAll(ParseResult parsed) => parsed.GetValue(_all);
 
     /// <summary>The space that is looked at.</summary>
     public Result<FrettingSpace> Space(ParseResult parsed, Setup setup)
