@@ -1,3 +1,5 @@
+using Clampwise.Theory;
+
 namespace Clampwise.Sound;
 
 /// <summary>A voice that can play a performance.</summary>

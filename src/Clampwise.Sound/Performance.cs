@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Clampwise.Fretboard;
+using Clampwise.Theory;
 
 namespace Clampwise.Sound;
 

@@ -35,20 +35,12 @@ internal static class SoundWords
     public static Fault LatencyOutOfRange(int found, int shortest, int longest) =>
         new($"a latency of {found} ms is out of range: use {shortest} to {longest}");
 
-    public static Fault SampleRateOutOfRange(int hertz) =>
-        new($"a sample rate of {hertz} Hz is out of range: use {SampleRate.LowestHertz} to {SampleRate.HighestHertz}, such as 44100 or 48000");
-
-    public static Fault ConcertPitchOutOfRange(double hertz) =>
-        new($"A4 at {hertz:0.##} Hz is out of range: use {ConcertPitch.LowestHertz:0} to {ConcertPitch.HighestHertz:0} Hz, usually 440");
-
     public static Fault StrengthOutOfRange(double value) => new($"a strength of {value:0.##} is out of range: use 0.05 (soft) to 1 (hard)");
 
     public static Fault PickPositionOutOfRange(double value) =>
         new($"a pick position of {value:0.##} is out of range: use 0.03 (at the bridge) to 0.5 (the middle of the string)");
 
     public static Fault PickHardnessOutOfRange(double value) => new($"a pick hardness of {value:0.##} is out of range: use 0 (soft) to 1 (stiff)");
-
-    public static Fault TempoOutOfRange(double found) => new($"a tempo of {found:0.#} is out of range: use 20 to 300 beats a minute");
 
     public static Fault ArpeggioLength(int found, int longest) =>
         new($"an arpeggio picks 1 to {longest} strings, found {found}: write them such as 1 3 5 4", 1);

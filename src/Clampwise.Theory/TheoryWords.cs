@@ -73,5 +73,13 @@ internal static class TheoryWords
     public static Fault ExpectedKey(string text, int start) =>
         new($"expected nothing or m after the tonic of a key, as in F# or C#m, found {Found(text, start)}", start + 1);
 
+    public static Fault SampleRateOutOfRange(int hertz) =>
+        new($"a sample rate of {hertz} Hz is out of range: use {SampleRate.LowestHertz} to {SampleRate.HighestHertz}, such as 44100 or 48000");
+
+    public static Fault ConcertPitchOutOfRange(double hertz) =>
+        new($"A4 at {hertz:0.##} Hz is out of range: use {ConcertPitch.LowestHertz:0} to {ConcertPitch.HighestHertz:0} Hz, usually 440");
+
+    public static Fault TempoOutOfRange(double found) => new($"a tempo of {found:0.#} is out of range: use 20 to 300 beats a minute");
+
     internal static string Found(string text, int start) => start >= text.Length ? "the end of the text" : $"'{text[start..]}'";
 }

@@ -5,6 +5,7 @@ using Clampwise.Sound;
 using Clampwise.Sound.Files;
 using Clampwise.Sound.Performing;
 using Clampwise.Sound.Strings;
+using Clampwise.Theory;
 
 namespace Clampwise.Benchmarks;
 

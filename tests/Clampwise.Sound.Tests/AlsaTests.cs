@@ -2,6 +2,7 @@ using System.Runtime.InteropServices;
 using Clampwise.Sound.Files;
 using Clampwise.Sound.Players;
 using Clampwise.Sound.Strings;
+using Clampwise.Theory;
 
 namespace Clampwise.Sound.Tests;
 

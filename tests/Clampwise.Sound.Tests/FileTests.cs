@@ -1,6 +1,7 @@
 using Clampwise.Fretboard;
 using Clampwise.Sound.Files;
 using Clampwise.Sound.Strings;
+using Clampwise.Theory;
 using NAudio.Midi;
 using NAudio.Wave;
 

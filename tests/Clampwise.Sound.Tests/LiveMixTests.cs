@@ -1,6 +1,7 @@
 using Clampwise.Sound.Files;
 using Clampwise.Sound.Players;
 using Clampwise.Sound.Strings;
+using Clampwise.Theory;
 
 namespace Clampwise.Sound.Tests;
 

@@ -2,6 +2,7 @@ using System.Numerics;
 using Clampwise.Fretboard;
 using Clampwise.Sound.Files;
 using Clampwise.Sound.Strings;
+using Clampwise.Theory;
 
 namespace Clampwise.Sound.Tests;
 

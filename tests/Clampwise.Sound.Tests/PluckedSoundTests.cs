@@ -3,6 +3,7 @@ using Clampwise.Sound.Blocks;
 using Clampwise.Sound.Files;
 using Clampwise.Sound.Performing;
 using Clampwise.Sound.Strings;
+using Clampwise.Theory;
 
 namespace Clampwise.Sound.Tests;
 

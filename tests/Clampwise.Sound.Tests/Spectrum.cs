@@ -1,4 +1,5 @@
 using System.Numerics;
+using Clampwise.Theory;
 using MathNet.Numerics.IntegralTransforms;
 
 namespace Clampwise.Sound.Tests;

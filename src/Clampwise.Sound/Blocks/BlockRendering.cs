@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using Clampwise.Theory;
 
 namespace Clampwise.Sound.Blocks;
 

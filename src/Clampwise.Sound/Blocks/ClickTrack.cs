@@ -1,3 +1,5 @@
+using Clampwise.Theory;
+
 namespace Clampwise.Sound.Blocks;
 
 /// <summary>The metronome: short dying tones, like a wood block, in the middle.</summary>

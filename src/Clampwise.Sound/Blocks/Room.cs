@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
+using Clampwise.Theory;
 
 namespace Clampwise.Sound.Blocks;
 

@@ -1,3 +1,5 @@
+using Clampwise.Theory;
+
 namespace Clampwise.Sound.Files;
 
 /// <summary>Renders performances ahead of time, by the same path as live playing.</summary>

@@ -1,4 +1,5 @@
 using Clampwise.Fretboard;
+using Clampwise.Theory;
 
 namespace Clampwise.Sound.Performing;
 

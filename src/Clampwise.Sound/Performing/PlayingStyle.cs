@@ -1,3 +1,5 @@
+using Clampwise.Theory;
+
 namespace Clampwise.Sound.Performing;
 
 /// <summary>How the hand plays: speed, force, and how far apart things come. Valid as it is; change single settings with <c>with</c>.</summary>

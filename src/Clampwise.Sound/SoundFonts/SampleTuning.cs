@@ -1,3 +1,4 @@
+using Clampwise.Theory;
 using NAudio.Dsp;
 
 namespace Clampwise.Sound.SoundFonts;

@@ -1,4 +1,5 @@
 using Clampwise.Sound.Blocks;
+using Clampwise.Theory;
 using NAudio.Dsp;
 using NAudio.SoundFont;
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Clampwise.Theory;
 
 namespace Clampwise.Sound.SoundFonts;
 

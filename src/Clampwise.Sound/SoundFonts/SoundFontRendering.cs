@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 using Clampwise.Sound.Blocks;
+using Clampwise.Theory;
 
 namespace Clampwise.Sound.SoundFonts;
 

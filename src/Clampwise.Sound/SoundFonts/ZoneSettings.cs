@@ -1,3 +1,4 @@
+using Clampwise.Theory;
 using NAudio.Dsp;
 using NAudio.SoundFont;
 

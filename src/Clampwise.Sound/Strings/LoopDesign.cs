@@ -1,3 +1,5 @@
+using Clampwise.Theory;
+
 namespace Clampwise.Sound.Strings;
 
 /// <summary>

@@ -1,3 +1,5 @@
+using Clampwise.Theory;
+
 namespace Clampwise.Sound.Strings;
 
 /// <summary>What can be said of a note's partials before it sounds.</summary>

@@ -1,6 +1,7 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 using Clampwise.Sound.Blocks;
+using Clampwise.Theory;
 
 namespace Clampwise.Sound.Strings;
 

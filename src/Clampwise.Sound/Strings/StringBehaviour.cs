@@ -1,3 +1,5 @@
+using Clampwise.Theory;
+
 namespace Clampwise.Sound.Strings;
 
 /// <summary>How one picked string will move: what the loops are designed from.</summary>

@@ -1,5 +1,6 @@
 using System.Runtime.Intrinsics;
 using Clampwise.Sound.Blocks;
+using Clampwise.Theory;
 
 namespace Clampwise.Sound.Strings;
 

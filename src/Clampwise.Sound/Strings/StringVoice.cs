@@ -1,3 +1,5 @@
+using Clampwise.Theory;
+
 namespace Clampwise.Sound.Strings;
 
 /// <summary>One picked string, worked out before it sounds: its two loops, its pulse, when it starts and stops, and where it stands.</summary>

@@ -1,7 +1,5 @@
 using System.CommandLine;
 using Clampwise.Fretboard;
-using Clampwise.Sound;
-using Clampwise.Sound.TuneUp;
 using Clampwise.Theory;
 
 namespace Clampwise.Commands;

@@ -3,7 +3,6 @@ using Clampwise.Commands;
 using Clampwise.Fretboard;
 using Clampwise.Practice;
 using Clampwise.Screens;
-using Clampwise.Sound.TuneUp;
 using Clampwise.Theory;
 
 namespace Clampwise.Plain;

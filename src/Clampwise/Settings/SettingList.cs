@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Clampwise.Look;
 using Clampwise.Practice;
 using Clampwise.Sound;
+using Clampwise.Theory;
 
 namespace Clampwise.Settings;
 

@@ -1,4 +1,5 @@
 using System.Runtime.InteropServices;
+using Clampwise.Theory;
 using NAudio.Wave;
 
 namespace Clampwise.Sound.Players.Windows;

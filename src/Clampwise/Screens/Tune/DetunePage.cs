@@ -1,6 +1,7 @@
 using Clampwise.Fretboard;
 using Clampwise.Look;
 using Clampwise.Practice;
+using Clampwise.Sound;
 using Clampwise.Sound.TuneUp;
 using Clampwise.Terminal;
 
@@ -85,13 +86,13 @@ internal sealed class DetunePage : Page
 
         if (key.Sign is 'r' or 'R')
         {
-            _desk.Sound.Play(_question.Performance());
+            PlayQuestion(_question);
             return true;
         }
 
         if (key.Sign is 't' or 'T')
         {
-            _desk.Sound.Play(_question.InTune());
+            _desk.Sound.Play(InTune);
             return true;
         }
 
@@ -158,8 +159,12 @@ internal sealed class DetunePage : Page
     private DetuneQuestion Ask()
     {
         (_chosen, _verdict) = (null, null);
-        var question = DetuneQuestion.Ask(_setup, _ladder, _random, _desk.Settings.Style.ConcertPitch);
-        _desk.Sound.Play(question.Performance());
+        var question = DetuneQuestion.Ask(_setup, _ladder, _random);
+        PlayQuestion(question);
         return question;
     }
+
+    private Performance InTune => TuningTones.OneByOne(_setup, _desk.Settings.Style.ConcertPitch);
+
+    private void PlayQuestion(DetuneQuestion question) => _desk.Sound.Play(InTune.Detuned(question.String, question.Detune));
 }

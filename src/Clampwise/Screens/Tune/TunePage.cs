@@ -3,6 +3,7 @@ using Clampwise.Look;
 using Clampwise.Sound;
 using Clampwise.Sound.TuneUp;
 using Clampwise.Terminal;
+using Clampwise.Theory;
 
 namespace Clampwise.Screens;
 

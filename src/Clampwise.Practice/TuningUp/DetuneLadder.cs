@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
+using Clampwise.Theory;
 
-namespace Clampwise.Sound.TuneUp;
+namespace Clampwise.Practice;
 
 /// <summary>
 /// How far the string of the next question is out: from 30 cents down to 3 as the player gets better. Two right answers in a row go one

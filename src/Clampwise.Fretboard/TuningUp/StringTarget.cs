@@ -1,7 +1,6 @@
-using Clampwise.Fretboard;
 using Clampwise.Theory;
 
-namespace Clampwise.Sound.TuneUp;
+namespace Clampwise.Fretboard;
 
 /// <summary>What one string has to sound once the clamps are on.</summary>
 /// <param name="String">Which string.</param>

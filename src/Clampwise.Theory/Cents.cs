@@ -1,4 +1,4 @@
-namespace Clampwise.Sound;
+namespace Clampwise.Theory;
 
 /// <summary>A distance in pitch: 100 cents are a semitone of equal temperament, 1200 an octave. Zero is the default.</summary>
 /// <param name="Value">Cents, positive upward.</param>

@@ -1,6 +1,4 @@
-using Clampwise.Theory;
-
-namespace Clampwise.Sound.Performing;
+namespace Clampwise.Theory;
 
 /// <summary>Beats a minute, 20 to 300 (a common metronome's range and somewhat beyond). The default is 80.</summary>
 public readonly record struct Tempo
@@ -21,7 +19,7 @@ public readonly record struct Tempo
     /// <summary>A tempo, or a fault outside 20 to 300 beats a minute.</summary>
     public static Result<Tempo> Of(double beatsPerMinute) => beatsPerMinute is >= Slowest and <= Fastest
         ? new Tempo(beatsPerMinute)
-        : SoundWords.TempoOutOfRange(beatsPerMinute);
+        : TheoryWords.TempoOutOfRange(beatsPerMinute);
 
     /// <inheritdoc/>
     public override string ToString() => $"{BeatsPerMinute:0.#} beats a minute";

@@ -1,6 +1,6 @@
-using Clampwise.Fretboard;
+using Clampwise.Theory;
 
-namespace Clampwise.Sound.TuneUp;
+namespace Clampwise.Fretboard;
 
 /// <summary>
 /// Two strings that form a unison or whole octaves in a setup. Equal temperament keeps these pure, so that they can be tuned until they

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
-using Clampwise.Fretboard;
+using Clampwise.Theory;
 
-namespace Clampwise.Sound.TuneUp;
+namespace Clampwise.Fretboard;
 
 /// <summary>
 /// How to put a setup in tune after the clamps went on: every string's target, the pairs to compare by ear, and an order.
@@ -40,7 +40,6 @@ public sealed class TuningPlan
 
     /// <summary>The pairs that a string takes part in.</summary>
     public IEnumerable<TuningPair> PairsOf(StringNumber number) => Pairs.Where(pair => pair.Lower == number || pair.Upper == number);
-
 
     // A clamp can make a lower string sound above a higher one, so the pitches decide.
     private static TuningPair? PairOf(StringTarget one, StringTarget other)

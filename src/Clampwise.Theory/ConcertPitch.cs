@@ -1,6 +1,4 @@
-using Clampwise.Theory;
-
-namespace Clampwise.Sound;
+namespace Clampwise.Theory;
 
 /// <summary>
 /// The frequency of A4 that everything is tuned to: 415 Hz (a common historical pitch, a semitone below 440) to 466 Hz (a semitone
@@ -27,7 +25,7 @@ public readonly record struct ConcertPitch
     /// <summary>A concert pitch, or a fault outside 415 to 466 Hz.</summary>
     public static Result<ConcertPitch> Of(double a4Hertz) => a4Hertz is >= LowestHertz and <= HighestHertz
         ? new ConcertPitch(a4Hertz)
-        : SoundWords.ConcertPitchOutOfRange(a4Hertz);
+        : TheoryWords.ConcertPitchOutOfRange(a4Hertz);
 
     /// <summary>The frequency of a pitch in hertz, moved by some cents.</summary>
     public double Hertz(Pitch pitch, Cents detune = default) => pitch.Hertz(A4Hertz) * detune.Ratio;

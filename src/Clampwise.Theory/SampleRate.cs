@@ -1,6 +1,4 @@
-using Clampwise.Theory;
-
-namespace Clampwise.Sound;
+namespace Clampwise.Theory;
 
 /// <summary>
 /// Frames a second of rendered sound: 22,050 to 192,000. Below, the third octave of partials of the top string is lost; above, nothing
@@ -28,7 +26,7 @@ public readonly record struct SampleRate
     /// <summary>A rate, or a fault outside 22,050 to 192,000 hertz.</summary>
     public static Result<SampleRate> Of(int hertz) => hertz is >= LowestHertz and <= HighestHertz
         ? new SampleRate(hertz)
-        : SoundWords.SampleRateOutOfRange(hertz);
+        : TheoryWords.SampleRateOutOfRange(hertz);
 
     /// <summary>The frame nearest to a time from the start.</summary>
     public long FrameAt(TimeSpan time) => (long)Math.Round(time.TotalSeconds * Hertz);

@@ -1,4 +1,4 @@
-namespace Clampwise.Sound.TuneUp;
+namespace Clampwise.Practice;
 
 /// <summary>How an answer to a <see cref="DetuneQuestion"/> did.</summary>
 /// <param name="IsStringRight">The right string was named.</param>
