@@ -116,5 +116,11 @@ internal static class StorageWords
     public static Fault NoBackup(string? name, IReadOnlyCollection<string> there) => new(
         name is null ? "there is no backup that can be read" : $"there is no backup '{name}': {(there.Count == 0 ? "none was made yet" : "there are " + string.Join(", ", there))}");
 
+    public static Fault SettingsAreThere(string path) => new($"{path} is there already, and is left as it is: delete it first, or change what stands in it");
+
+    public static Fault CannotEdit(FileFault first) => new($"not saved, since the file does not read: mend it first (line {first.Line}: {first.Message})");
+
+    public static Fault CannotPlace(string key, string written) => new($"not saved: write {key} = {written} into the file yourself");
+
     private static string Count(long number, string one, string? many = null) => number == 1 ? $"1 {one}" : $"{number} {many ?? one + "s"}";
 }

@@ -49,7 +49,7 @@ public class DrillReaderTests
     [InlineData("order = 7", "oder = 7", "two-shapes.toml, line 3, column 1: there is no key 'oder' here: expected one of title, setup, order, note, directions")]
     [InlineData("title = \"Two shapes\"", "title = 2", "two-shapes.toml, line 1, column 9: 'title' takes a text in quotes")]
     [InlineData("title = \"Two shapes\"\n", "", "two-shapes.toml, line 1, column 1: 'title' is missing: give it a text")]
-    [InlineData("title = \"Two shapes\"", "title = \" \"", "two-shapes.toml, line 1, column 1: 'title' is missing: give it a text")]
+    [InlineData("title = \"Two shapes\"", "title = \" \"", "two-shapes.toml, line 1, column 9: 'title' is missing: give it a text")]
     [InlineData("3-5@2", "3-9@2", "two-shapes.toml, line 2, column 23: there is no string 9: strings are numbered 1, the highest, to 6")]
     [InlineData("006400", "00640", "two-shapes.toml, line 8, column 18: expected 6 strings, lowest first, found 5")]
     [InlineData("006400", "00640z", "two-shapes.toml, line 8, column 18: string 1: expected x, 0 or a fret, found 'z'")]

@@ -34,7 +34,7 @@ public class ArchitectureTests
         ["Clampwise.Storage"] = ["LiteDB", "System.IO.Hashing", "Tomlyn"],
         ["Clampwise.Charts"] = ["ScottPlot"],
         ["Clampwise.Terminal"] = ["Terminal.Gui"],
-        ["Clampwise"] = ["System.CommandLine", "Tomlyn"],
+        ["Clampwise"] = ["System.CommandLine"],
     };
 
     public static TheoryData<string> Rooms() => [.. Directory.GetDirectories(Path.Combine(Repository.Root, "src")).Select(folder => Path.GetFileName(folder))];

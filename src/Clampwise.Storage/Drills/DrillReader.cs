@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Clampwise.Fretboard;
 using Clampwise.Practice;
 using Clampwise.Theory;
-using Tomlyn.Syntax;
 
 namespace Clampwise.Storage;
 
@@ -18,25 +17,20 @@ public static class DrillReader
     /// <param name="origin">Where the file comes from.</param>
     public static DrillReading Read(string text, string file, DrillOrigin origin)
     {
+        var toml = TomlFile.Parse(text, file);
+        if (!toml.Faults.IsEmpty)
+        {
+            return new DrillReading(null, toml.Faults);
+        }
+
         var faults = new List<FileFault>();
-        DocumentSyntax document = TomlDocument.Parse(text, file);
-        foreach (DiagnosticMessage message in document.Diagnostics)
-        {
-            faults.Add(new FileFault(file, message.Span.Start.Line + 1, message.Span.Start.Column + 1, message.Message));
-        }
-
-        if (faults.Count > 0)
-        {
-            return new DrillReading(null, [.. faults]);
-        }
-
-        DrillSheet? sheet = ReadDocument(document, file, origin, faults);
+        DrillSheet? sheet = ReadDocument(toml, file, origin, faults);
         return faults.Count == 0 ? new DrillReading(sheet, []) : new DrillReading(null, [.. faults]);
     }
 
-    private static DrillSheet? ReadDocument(DocumentSyntax document, string file, DrillOrigin origin, List<FileFault> faults)
+    private static DrillSheet? ReadDocument(TomlFile toml, string file, DrillOrigin origin, List<FileFault> faults)
     {
-        var head = new TomlSection(file, document, document.KeyValues, s_drillKeys, faults);
+        var head = new TomlSection(toml, toml.Head, s_drillKeys, faults);
         string? title = head.Required(DrillKeys.Title);
         int order = head.Whole(DrillKeys.Order, 0, DrillSheet.LastOrder) ?? DrillSheet.LastOrder;
         string? note = head.Text(DrillKeys.Note);
@@ -56,7 +50,7 @@ public static class DrillReader
             return null;
         }
 
-        var drill = new Drill(id, title, setup, ReadVoicings(document, setup, file, faults), note);
+        var drill = new Drill(id, title, setup, ReadVoicings(toml, setup, faults), note);
         return new DrillSheet(directions is null ? drill : drill with { Directions = [.. directions.Distinct()] }, order, origin);
     }
 
@@ -76,16 +70,15 @@ public static class DrillReader
         return null;
     }
 
-    private static ImmutableArray<DrillVoicing> ReadVoicings(DocumentSyntax document, Setup setup, string file, List<FileFault> faults)
+    private static ImmutableArray<DrillVoicing> ReadVoicings(TomlFile toml, Setup setup, List<FileFault> faults)
     {
         var voicings = new List<DrillVoicing>();
-        foreach (TableSyntaxBase table in document.Tables)
+        foreach (TomlTable table in toml.Tables)
         {
-            var section = new TomlSection(file, table, table.Items, s_voicingKeys, faults);
-            string name = table.Name?.ToString().Trim() ?? "";
-            if (table is not TableArraySyntax || name != DrillKeys.Voicing)
+            var section = new TomlSection(toml, table, s_voicingKeys, faults);
+            if (!table.IsListed || table.Name != DrillKeys.Voicing)
             {
-                section.ReportHere(StorageWords.UnknownTable(name));
+                section.ReportHere(StorageWords.UnknownTable(table.Name));
             }
             else if (ReadVoicing(section, setup) is { } voicing)
             {
@@ -100,7 +93,7 @@ public static class DrillReader
 
         if (voicings.Count == 0 && faults.Count == 0)
         {
-            faults.Add(new FileFault(file, 1, 1, StorageWords.NoVoicing.Message));
+            faults.Add(new FileFault(toml.Name, 1, 1, StorageWords.NoVoicing.Message));
         }
 
         return [.. voicings];

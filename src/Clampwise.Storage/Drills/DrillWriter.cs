@@ -11,8 +11,8 @@ public static class DrillWriter
     {
         Drill drill = sheet.Drill;
         var text = new StringBuilder();
-        Entry(text, DrillKeys.Title, Quoted(drill.Title));
-        Entry(text, DrillKeys.Setup, Quoted(drill.Setup.ToString()));
+        Entry(text, DrillKeys.Title, TomlText.Quote(drill.Title));
+        Entry(text, DrillKeys.Setup, TomlText.Quote(drill.Setup.ToString()));
         if (sheet.Order != DrillSheet.LastOrder)
         {
             Entry(text, DrillKeys.Order, sheet.Order.ToString());
@@ -21,7 +21,7 @@ public static class DrillWriter
         Note(text, drill.Note);
         if (!drill.Directions.SequenceEqual(Directions.All))
         {
-            Entry(text, DrillKeys.Directions, $"[{string.Join(", ", drill.Directions.Select(direction => Quoted(direction.Code())))}]");
+            Entry(text, DrillKeys.Directions, $"[{string.Join(", ", drill.Directions.Select(direction => TomlText.Quote(direction.Code())))}]");
         }
 
         foreach (DrillVoicing voicing in drill.Voicings)
@@ -35,7 +35,7 @@ public static class DrillWriter
     private static void Voicing(StringBuilder text, DrillVoicing voicing)
     {
         text.Append("\n[[").Append(DrillKeys.Voicing).Append("]]\n");
-        Entry(text, DrillKeys.Fretting, Quoted(voicing.Voicing.Fretting.ToString()));
+        Entry(text, DrillKeys.Fretting, TomlText.Quote(voicing.Voicing.Fretting.ToString()));
         if (!Fretboard.Voicing.Create(voicing.Voicing.Setup, voicing.Voicing.Fretting).IsGood)
         {
             Entry(text, DrillKeys.Behind, "true");
@@ -48,28 +48,9 @@ public static class DrillWriter
     {
         if (note is not null)
         {
-            Entry(text, DrillKeys.Note, Quoted(note));
+            Entry(text, DrillKeys.Note, TomlText.Quote(note));
         }
     }
 
     private static void Entry(StringBuilder text, string key, string value) => text.Append(key).Append(" = ").Append(value).Append('\n');
-
-    // A basic string of TOML 1.0: quote, backslash and control characters are escaped.
-    private static string Quoted(string value)
-    {
-        var text = new StringBuilder("\"");
-        foreach (char sign in value)
-        {
-            _ = sign switch
-            {
-                '"' or '\\' => text.Append('\\').Append(sign),
-                '\n' => text.Append("\\n"),
-                '\t' => text.Append("\\t"),
-                _ when char.IsControl(sign) => text.Append($"\\u{(int)sign:X4}"),
-                _ => text.Append(sign),
-            };
-        }
-
-        return text.Append('"').ToString();
-    }
 }

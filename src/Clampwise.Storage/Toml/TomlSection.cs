@@ -1,34 +1,31 @@
 using Clampwise.Theory;
-using Tomlyn.Syntax;
 
 namespace Clampwise.Storage;
 
 /// <summary>The entries of one table of a TOML file. What is wrong with them is added to a list, with its place, so that all faults show at once.</summary>
 internal sealed class TomlSection
 {
-    private readonly string _file;
+    private readonly TomlFile _file;
     private readonly List<FileFault> _faults;
-    private readonly SyntaxNode _start;
-    private readonly Dictionary<string, KeyValueSyntax> _entries = [];
+    private readonly TextPlace _start;
+    private readonly Dictionary<string, TomlValue?> _entries = [];
 
-    /// <param name="file">The file's name, for faults.</param>
-    /// <param name="start">Where the table starts: the place of what is missing.</param>
-    /// <param name="entries">Its entries.</param>
+    /// <param name="file">The file, for faults.</param>
+    /// <param name="table">The table.</param>
     /// <param name="known">The keys that may stand here; any other is a fault.</param>
     /// <param name="faults">Where faults go.</param>
-    public TomlSection(string file, SyntaxNode start, IEnumerable<KeyValueSyntax> entries, IReadOnlyCollection<string> known, List<FileFault> faults)
+    public TomlSection(TomlFile file, TomlTable table, IReadOnlyCollection<string> known, List<FileFault> faults)
     {
-        (_file, _start, _faults) = (file, start, faults);
-        foreach (KeyValueSyntax entry in entries)
+        (_file, _start, _faults) = (file, table.At, faults);
+        foreach (TomlEntry entry in table.Entries)
         {
-            string key = entry.Key?.ToString().Trim() ?? "";
-            if (known.Contains(key))
+            if (known.Contains(entry.Key))
             {
-                _entries[key] = entry;
+                _entries[entry.Key] = entry.Value;
             }
             else
             {
-                Report(entry, StorageWords.UnknownKey(key, known));
+                Report(entry.At, StorageWords.UnknownKey(entry.Key, known));
             }
         }
     }
@@ -36,37 +33,37 @@ internal sealed class TomlSection
     /// <summary>A text; null if it is missing or no text, which is reported.</summary>
     public string? Required(string key)
     {
-        if (!_entries.TryGetValue(key, out KeyValueSyntax? entry))
+        if (Value(key) is not { } value)
         {
             return Missing(_start, key);
         }
 
         string? text = Text(key);
-        return text is not null && string.IsNullOrWhiteSpace(text) ? Missing(entry, key) : text;
+        return text is not null && string.IsNullOrWhiteSpace(text) ? Missing(value.At, key) : text;
     }
 
     /// <summary>A text; null if there is none.</summary>
     public string? Text(string key) => Value(key) switch
     {
         null => null,
-        StringValueSyntax text => text.Value ?? "",
-        var other => Wrong<string>(other, StorageWords.ExpectedText(key)),
+        TomlValue.Text text => text.Value,
+        var other => Wrong<string>(other.At, StorageWords.ExpectedText(key)),
     };
 
     /// <summary>A whole number; null if there is none.</summary>
     public int? Whole(string key, int least, int most) => Value(key) switch
     {
         null => null,
-        IntegerValueSyntax number when number.Value >= least && number.Value <= most => (int)number.Value,
-        var other => WrongNumber(other, StorageWords.ExpectedWhole(key, least, most)),
+        TomlValue.Whole number when number.Value >= least && number.Value <= most => (int)number.Value,
+        var other => WrongNumber(other.At, StorageWords.ExpectedWhole(key, least, most)),
     };
 
     /// <summary>True or false; false if there is nothing.</summary>
     public bool Flag(string key) => Value(key) switch
     {
         null => false,
-        BooleanValueSyntax flag => flag.Value,
-        var other => Wrong<object>(other, StorageWords.ExpectedFlag(key)) is not null,
+        TomlValue.Flag flag => flag.Value,
+        var other => Wrong<object>(other.At, StorageWords.ExpectedFlag(key)) is not null,
     };
 
     /// <summary>The items of a list of texts, each read by a function; null if there is no list, or something else, which is reported.</summary>
@@ -77,23 +74,23 @@ internal sealed class TomlSection
             return null;
         }
 
-        if (value is not ArraySyntax array)
+        if (value is not TomlValue.List list)
         {
-            Report(value, StorageWords.ExpectedList(key));
+            Report(value.At, StorageWords.ExpectedList(key));
             return null;
         }
 
         var items = new List<T>();
-        foreach (ArrayItemSyntax item in array.Items)
+        foreach (TomlValue item in list.Items)
         {
-            Result<T> result = item.Value is StringValueSyntax text ? read(text.Value ?? "") : StorageWords.ExpectedText(key);
+            Result<T> result = item is TomlValue.Text text ? read(text.Value) : StorageWords.ExpectedText(key);
             if (result.TryGet(out T? good, out Fault? fault))
             {
                 items.Add(good);
             }
             else
             {
-                Report(item, fault);
+                Report(item.At, fault);
             }
         }
 
@@ -108,34 +105,29 @@ internal sealed class TomlSection
     {
         if (Value(key) is { } value)
         {
-            Report(value, fault);
+            Report(value.At, fault);
         }
     }
 
-    private ValueSyntax? Value(string key) => _entries.TryGetValue(key, out KeyValueSyntax? entry) ? entry.Value : null;
+    private TomlValue? Value(string key) => _entries.GetValueOrDefault(key);
 
-    private string? Missing(SyntaxNode at, string key)
+    private string? Missing(TextPlace at, string key)
     {
         Report(at, StorageWords.MissingKey(key));
         return null;
     }
 
-    private T? Wrong<T>(SyntaxNode at, Fault fault) where T : class
+    private T? Wrong<T>(TextPlace at, Fault fault) where T : class
     {
         Report(at, fault);
         return null;
     }
 
-    private int? WrongNumber(SyntaxNode at, Fault fault)
+    private int? WrongNumber(TextPlace at, Fault fault)
     {
         Report(at, fault);
         return null;
     }
 
-    // A fault's own column is counted from the first character inside the quotes.
-    private void Report(SyntaxNode at, Fault fault)
-    {
-        TextPosition start = at.Span.Start;
-        _faults.Add(new FileFault(_file, start.Line + 1, start.Column + 1 + (fault.Column ?? 0), fault.Message));
-    }
+    private void Report(TextPlace at, Fault fault) => _faults.Add(_file.At(at, fault));
 }

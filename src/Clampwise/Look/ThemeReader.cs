@@ -1,8 +1,6 @@
-using Clampwise.Settings;
 using Clampwise.Storage;
 using Clampwise.Terminal;
 using Clampwise.Theory;
-using Tomlyn.Syntax;
 
 namespace Clampwise.Look;
 
@@ -20,16 +18,16 @@ internal static class ThemeReader
     /// <summary>The themes of a text, or the first thing wrong with it.</summary>
     public static Result<ThemeBook> Read(string text, string file)
     {
-        DocumentSyntax document = TomlDocument.Parse(text, file);
-        if (document.Diagnostics.FirstOrDefault() is { } message)
+        var toml = TomlFile.Parse(text, file);
+        if (toml.Faults.FirstOrDefault() is { } trouble)
         {
-            return FaultAt(file, message.Span.Start, message.Message);
+            return trouble.ToFault();
         }
 
         var themes = new List<Theme>();
-        foreach (TableSyntaxBase table in document.Tables)
+        foreach (TomlTable table in toml.Tables)
         {
-            if (!ReadTheme(TomlEntries.NameOf(table), table, file).TryGet(out Theme? theme, out Fault? fault))
+            if (!ReadTheme(table, toml).TryGet(out Theme? theme, out Fault? fault))
             {
                 return fault;
             }
@@ -37,18 +35,18 @@ internal static class ThemeReader
             themes.Add(theme);
         }
 
-        return themes.Count > 0 ? new ThemeBook([.. themes]) : FaultAt(file, document.Span.Start, "there is no theme: expected a table, such as [own]");
+        return themes.Count > 0 ? new ThemeBook([.. themes]) : FaultAt(toml, toml.Head.At, "there is no theme: expected a table, such as [own]");
     }
 
-    private static Result<Theme> ReadTheme(string name, TableSyntaxBase table, string file)
+    private static Result<Theme> ReadTheme(TomlTable table, TomlFile toml)
     {
         string about = "";
         ThemeStyle? ground = null;
         var grounds = new List<Rgb>();
         var styles = new ThemeStyle?[s_tones.Length];
-        foreach (KeyValueSyntax entry in table.Items)
+        foreach (TomlEntry entry in table.Entries)
         {
-            string key = entry.Key?.ToString().Trim() ?? "";
+            string key = entry.Key;
             Result<bool> taken = key switch
             {
                 AboutKey => Text(entry).Select(words => (about = words) is not null),
@@ -59,13 +57,13 @@ internal static class ThemeReader
             };
             if (!taken.TryGet(out _, out Fault? fault))
             {
-                return FaultAt(file, entry.Span.Start, fault.Message);
+                return FaultAt(toml, entry.At, fault.Message);
             }
         }
 
-        return Whole(name, ground?.Ink, grounds, styles) is { } missing
-            ? FaultAt(file, table.Span.Start, missing)
-            : new Theme(name, about, ground?.Ink, ground?.Ink is { } painted ? [painted.Exact] : [.. grounds], [.. styles.Select(style => style!)]);
+        return Whole(table.Name, ground?.Ink, grounds, styles) is { } missing
+            ? FaultAt(toml, table.At, missing)
+            : new Theme(table.Name, about, ground?.Ink, ground?.Ink is { } painted ? [painted.Exact] : [.. grounds], [.. styles.Select(style => style!)]);
     }
 
     // On a painted ground the terminal's own ink may be anything, so every tone brings its own.
@@ -77,16 +75,16 @@ internal static class ThemeReader
             : null;
     }
 
-    private static Result<bool> Grounds(KeyValueSyntax entry, List<Rgb> grounds)
+    private static Result<bool> Grounds(TomlEntry entry, List<Rgb> grounds)
     {
-        if (entry.Value is not ArraySyntax array)
+        if (entry.Value is not TomlValue.List list)
         {
             return new Fault($"'{GroundsKey}' takes a list of colours, such as [\"#000000\", \"#ffffff\"]");
         }
 
-        foreach (ArrayItemSyntax item in array.Items)
+        foreach (TomlValue item in list.Items)
         {
-            if (item.Value is not StringValueSyntax { Value: { } text } || !ThemeStyle.Parse(text).TryGet(out ThemeStyle? style, out _) || style.Ink is not { } ink)
+            if (item is not TomlValue.Text { Value: var text } || !ThemeStyle.Parse(text).TryGet(out ThemeStyle? style, out _) || style.Ink is not { } ink)
             {
                 return new Fault($"'{GroundsKey}' takes colours, such as \"#000000\"");
             }
@@ -97,10 +95,10 @@ internal static class ThemeReader
         return true;
     }
 
-    private static Result<string> Text(KeyValueSyntax entry) =>
-        entry.Value is StringValueSyntax { Value: { } text } ? text : new Fault($"'{entry.Key?.ToString().Trim()}' takes a text in quotes");
+    private static Result<string> Text(TomlEntry entry) =>
+        entry.Value is TomlValue.Text { Value: var text } ? text : new Fault($"'{entry.Key}' takes a text in quotes");
 
     private static string Word(Tone tone) => tone.ToString().ToLowerInvariant();
 
-    private static Fault FaultAt(string file, TextPosition at, string message) => new FileFault(file, at.Line + 1, at.Column + 1, message).ToFault();
+    private static Fault FaultAt(TomlFile toml, TextPlace at, string message) => toml.At(at, message).ToFault();
 }

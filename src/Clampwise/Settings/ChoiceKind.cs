@@ -1,5 +1,5 @@
+using Clampwise.Storage;
 using Clampwise.Theory;
-using Tomlyn.Syntax;
 
 namespace Clampwise.Settings;
 
@@ -10,7 +10,7 @@ internal sealed class ChoiceKind<T>(params (string Word, T Value)[] choices) : S
 
     public override bool IsTyped => false;
 
-    public override Result<T> Read(ValueSyntax value) => value is StringValueSyntax { Value: { } word } ? Type(word) : Wrong(value.ToString().Trim());
+    public override Result<T> Read(TomlValue value) => value is TomlValue.Text { Value: var word } ? Type(word) : Wrong(value.Written);
 
     public override Result<T> Type(string text)
     {

@@ -1,6 +1,6 @@
 using Clampwise.Practice;
+using Clampwise.Storage;
 using Clampwise.Theory;
-using Tomlyn.Syntax;
 
 namespace Clampwise.Settings;
 
@@ -13,11 +13,11 @@ internal sealed class ClampsKind : SettingKind<OwnClamps>
 
     public override string ExpectedTyped => "how many strings each clamp holds, such as 3 or 3, 5; nothing for whatever a drill asks for";
 
-    public override Result<OwnClamps> Read(ValueSyntax value) => value switch
+    public override Result<OwnClamps> Read(TomlValue value) => value switch
     {
-        StringValueSyntax { Value: { } text } => ReadText(text),
-        IntegerValueSyntax whole => ReadText($"{whole.Value}"),
-        _ => Wrong(value.ToString().Trim()),
+        TomlValue.Text { Value: var text } => ReadText(text),
+        TomlValue.Whole whole => ReadText($"{whole.Value}"),
+        _ => Wrong(value.Written),
     };
 
     public override Result<OwnClamps> Type(string text) => OwnClamps.Parse(text).TryGet(out OwnClamps own, out _) ? own : WrongTyped(text);

@@ -1,5 +1,5 @@
+using Clampwise.Storage;
 using Clampwise.Theory;
-using Tomlyn.Syntax;
 
 namespace Clampwise.Settings;
 
@@ -10,7 +10,7 @@ internal sealed class FlagKind : SettingKind<bool>
 
     public override bool IsTyped => false;
 
-    public override Result<bool> Read(ValueSyntax value) => value is BooleanValueSyntax flag ? flag.Value : Wrong(value.ToString().Trim());
+    public override Result<bool> Read(TomlValue value) => value is TomlValue.Flag flag ? flag.Value : Wrong(value.Written);
 
     public override Result<bool> Type(string text) => bool.TryParse(text, out bool value) ? value : Wrong(text);
 

@@ -1,7 +1,7 @@
 using System.Globalization;
 using Clampwise.Fretboard;
+using Clampwise.Storage;
 using Clampwise.Theory;
-using Tomlyn.Syntax;
 
 namespace Clampwise.Settings;
 
@@ -16,12 +16,12 @@ internal sealed class HandKind : SettingKind<Hand>
     public override string ExpectedTyped =>
         $"small, medium, large, or the span from index to little finger in millimetres, {Hand.NarrowestMillimetres} to {Hand.WidestMillimetres}";
 
-    public override Result<Hand> Read(ValueSyntax value) => value switch
+    public override Result<Hand> Read(TomlValue value) => value switch
     {
-        IntegerValueSyntax whole => OfSpan(whole.Value, $"{whole.Value}"),
-        FloatValueSyntax real => OfSpan(real.Value, real.ToString().Trim()),
-        StringValueSyntax { Value: { } text } => ReadText(text),
-        _ => Wrong(value.ToString().Trim()),
+        TomlValue.Whole whole => OfSpan(whole.Value, $"{whole.Value}"),
+        TomlValue.Real real => OfSpan(real.Value, real.Written),
+        TomlValue.Text { Value: var text } => ReadText(text),
+        _ => Wrong(value.Written),
     };
 
     public override Result<Hand> Type(string text) => Hand.Parse(text).TryGet(out Hand? hand, out _) ? hand : WrongTyped(text);

@@ -1,6 +1,6 @@
 using System.Globalization;
+using Clampwise.Storage;
 using Clampwise.Theory;
-using Tomlyn.Syntax;
 
 namespace Clampwise.Settings;
 
@@ -14,11 +14,11 @@ internal sealed class NumberKind(double least, double most, double step, int pla
 {
     public override string Expected => $"a {(places == 0 ? "whole number" : "number")} from {Plain(least)} to {Plain(most)}";
 
-    public override Result<double> Read(ValueSyntax value) => value switch
+    public override Result<double> Read(TomlValue value) => value switch
     {
-        IntegerValueSyntax whole => InRange(whole.Value),
-        FloatValueSyntax real when places > 0 => InRange(real.Value),
-        _ => Wrong(value.ToString().Trim()),
+        TomlValue.Whole whole => InRange(whole.Value),
+        TomlValue.Real real when places > 0 => InRange(real.Value),
+        _ => Wrong(value.Written),
     };
 
     // A comma is a decimal point to many a keyboard.

@@ -2,8 +2,8 @@ using Clampwise.Fretboard;
 using Clampwise.Look;
 using Clampwise.Practice;
 using Clampwise.Screens;
-using Clampwise.Sound;
 using Clampwise.Sound.Performing;
+using Clampwise.Sound;
 
 namespace Clampwise.Settings;
 

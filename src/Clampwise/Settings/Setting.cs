@@ -1,5 +1,5 @@
+using Clampwise.Storage;
 using Clampwise.Theory;
-using Tomlyn.Syntax;
 
 namespace Clampwise.Settings;
 
@@ -34,7 +34,7 @@ internal abstract record Setting(string Key, string Title, string About)
     public abstract string Edit(PlayerSettings settings);
 
     /// <summary>The settings with a value from a file.</summary>
-    public abstract Result<PlayerSettings> Read(PlayerSettings settings, ValueSyntax value);
+    public abstract Result<PlayerSettings> Read(PlayerSettings settings, TomlValue value);
 
     /// <summary>The settings with a value that was typed.</summary>
     public abstract Result<PlayerSettings> Type(PlayerSettings settings, string text);
@@ -62,7 +62,7 @@ internal sealed record Setting<T>(string Key, string Title, string About, Settin
 
     public override string Edit(PlayerSettings settings) => Kind.Edit(Get(settings));
 
-    public override Result<PlayerSettings> Read(PlayerSettings settings, ValueSyntax value) => Kind.Read(value).Select(read => Set(settings, read));
+    public override Result<PlayerSettings> Read(PlayerSettings settings, TomlValue value) => Kind.Read(value).Select(read => Set(settings, read));
 
     public override Result<PlayerSettings> Type(PlayerSettings settings, string text) => Kind.Type(text).Select(read => Set(settings, read));
 

@@ -1,5 +1,5 @@
+using Clampwise.Storage;
 using Clampwise.Theory;
-using Tomlyn.Syntax;
 
 namespace Clampwise.Settings;
 
@@ -19,7 +19,7 @@ internal abstract class SettingKind<T> where T : notnull
     public virtual bool IsStepped => true;
 
     /// <summary>The value of a TOML value; a fault if it is of another type or out of range.</summary>
-    public abstract Result<T> Read(ValueSyntax value);
+    public abstract Result<T> Read(TomlValue value);
 
     /// <summary>The value of what a player typed.</summary>
     public abstract Result<T> Type(string text);

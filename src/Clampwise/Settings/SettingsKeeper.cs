@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Clampwise.Storage;
 using Clampwise.Theory;
 
 namespace Clampwise.Settings;

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Clampwise.Storage;
 using Clampwise.Theory;
-using Tomlyn.Syntax;
 
 namespace Clampwise.Settings;
 
@@ -16,39 +15,45 @@ internal sealed record SettingsReading(PlayerSettings Settings, ImmutableArray<F
     /// <summary>Reads the text of a file.</summary>
     /// <param name="text">TOML 1.0.</param>
     /// <param name="file">The file's name, for faults.</param>
-    public static SettingsReading Of(string text, string file)
+    public static SettingsReading Of(string text, string file) => Of(TomlFile.Parse(text, file));
+
+    /// <summary>Reads a file.</summary>
+    public static SettingsReading Of(TomlFile file)
     {
-        DocumentSyntax document = TomlDocument.Parse(text, file);
-        var faults = document.Diagnostics.Select(message => FaultAt(file, message.Span.Start, message.Message)).ToList();
-        faults.AddRange(document.Tables.Select(table => TableFault(table) is { } words ? FaultAt(file, table.Span.Start, words) : null).OfType<FileFault>());
+        var faults = file.Faults.ToList();
+        faults.AddRange(file.Tables.Select(table => TableFault(table) is { } words ? file.At(table.At, words) : null).OfType<FileFault>());
         PlayerSettings settings = PlayerSettings.Usual;
         var seen = new HashSet<string>();
-        foreach (TomlEntry entry in TomlEntries.Of(document).Where(entry => entry.Value is not null && seen.Add(entry.Path)))
+        foreach (TomlEntry entry in file.Entries)
         {
-            if (SettingList.Find(entry.Path) is not { } setting)
+            if (entry.Value is not { } value || !seen.Add(entry.Key) || IsEmptyTable(entry))
             {
-                faults.Add(FaultAt(file, entry.At.Span.Start, SettingsWords.UnknownKey(entry.Path)));
+                continue;
             }
-            else if (setting.Read(settings, entry.Value!).TryGet(out PlayerSettings? changed, out Fault? fault))
+
+            if (SettingList.Find(entry.Key) is not { } setting)
+            {
+                faults.Add(file.At(entry.At, SettingsWords.UnknownKey(entry.Key)));
+            }
+            else if (setting.Read(settings, value).TryGet(out PlayerSettings? changed, out Fault? fault))
             {
                 settings = changed;
             }
             else
             {
-                faults.Add(FaultAt(file, entry.Value!.Span.Start, SettingsWords.Of(setting, fault)));
+                faults.Add(file.At(value.At, SettingsWords.Of(setting, fault)));
             }
         }
 
         return new SettingsReading(settings, [.. faults.OrderBy(fault => fault.Line).ThenBy(fault => fault.Column).Select(fault => fault.ToFault())]);
     }
 
-    private static string? TableFault(TableSyntaxBase table)
-    {
-        string name = TomlEntries.NameOf(table);
-        return table is TableArraySyntax ? SettingsWords.ListOfTables(name)
-            : table.Items.ChildrenCount == 0 && !SettingList.Tables.Any(known => known.Table == name) ? SettingsWords.UnknownKey(name)
-            : null;
-    }
+    private static bool IsTable(string name) => SettingList.Tables.Any(known => known.Table == name);
 
-    private static FileFault FaultAt(string file, TextPosition at, string message) => new(file, at.Line + 1, at.Column + 1, message);
+    private static bool IsEmptyTable(TomlEntry entry) => entry.Value is TomlValue.Other && IsTable(entry.Key);
+
+    private static string? TableFault(TomlTable table) =>
+        table.IsListed ? SettingsWords.ListOfTables(table.Name)
+        : table.Entries.IsEmpty && !IsTable(table.Name) ? SettingsWords.UnknownKey(table.Name)
+        : null;
 }

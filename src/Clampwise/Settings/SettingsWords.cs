@@ -22,12 +22,6 @@ internal static class SettingsWords
 
     public static string ListOfTables(string name) => $"[[{name}]] is a list of tables: write [{name}] once";
 
-    public static Fault IsThere(string path) => new($"{path} is there already, and is left as it is: delete it first, or change what stands in it");
-
-    public static Fault CannotEdit(Fault first) => new($"not saved, since the file does not read: mend it first ({first.Message})");
-
-    public static Fault CannotPlace(string key, string written) => new($"not saved: write {key} = {written} into the file yourself");
-
     private static string Short(string text)
     {
         string line = text.ReplaceLineEndings(" ");

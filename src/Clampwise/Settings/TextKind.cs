@@ -1,5 +1,5 @@
+using Clampwise.Storage;
 using Clampwise.Theory;
-using Tomlyn.Syntax;
 
 namespace Clampwise.Settings;
 
@@ -13,7 +13,7 @@ internal sealed class TextKind(string whenEmpty) : SettingKind<string>
 
     public override bool IsStepped => false;
 
-    public override Result<string> Read(ValueSyntax value) => value is StringValueSyntax { Value: { } text } ? ReadText(text) : Wrong(value.ToString().Trim());
+    public override Result<string> Read(TomlValue value) => value is TomlValue.Text { Value: var text } ? ReadText(text) : Wrong(value.Written);
 
     public override Result<string> Type(string text) => text.Any(char.IsControl) ? WrongTyped(text) : text.Trim();
 

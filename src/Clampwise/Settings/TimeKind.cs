@@ -1,6 +1,6 @@
 using System.Globalization;
+using Clampwise.Storage;
 using Clampwise.Theory;
-using Tomlyn.Syntax;
 
 namespace Clampwise.Settings;
 
@@ -14,7 +14,7 @@ internal sealed class TimeKind : SettingKind<TimeOnly>
 
     public override string ExpectedTyped => "a time of the day from 00:00 to 23:59";
 
-    public override Result<TimeOnly> Read(ValueSyntax value) => value is StringValueSyntax { Value: { } text } ? ReadText(text) : Wrong(value.ToString().Trim());
+    public override Result<TimeOnly> Read(TomlValue value) => value is TomlValue.Text { Value: var text } ? ReadText(text) : Wrong(value.Written);
 
     public override Result<TimeOnly> Type(string text) =>
         TimeOnly.TryParseExact(text.Trim(), [Format, "H:mm"], CultureInfo.InvariantCulture, DateTimeStyles.None, out TimeOnly time) ? time : WrongTyped(text);

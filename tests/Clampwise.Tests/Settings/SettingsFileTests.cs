@@ -1,11 +1,12 @@
 using Clampwise.Settings;
-using Clampwise.Theory;
+using Clampwise.Storage;
 
 namespace Clampwise.Tests.Settings;
 
 public class SettingsFileTests
 {
     private static readonly Setting s_minutes = SettingList.Find("session.minutes")!;
+    private static readonly PlayerSettings s_twenty = PlayerSettings.Usual with { SessionLength = TimeSpan.FromMinutes(20) };
     private static readonly Setting s_theme = SettingList.Find("screen.theme")!;
 
     [Theory]
@@ -21,8 +22,9 @@ public class SettingsFileTests
     [InlineData("[screen]\ntheme = \"dark\"\nmystery = 1\n", "[screen]\ntheme = \"dark\"\nmystery = 1\n\n[session]\nminutes = 20\n")]
     public void One_value_is_put_in_and_all_else_stays(string before, string after)
     {
-        Result<string> edited = SettingsEdit.Put(before, s_minutes, "20");
-        Assert.Equal(after, edited.IsGood ? edited.Value : edited.Fault.Message);
+        using ScratchFolder folder = new ScratchFolder().With("settings.toml", before);
+        Assert.Null(SettingsFile.In(folder.Data).Save(s_minutes, s_twenty));
+        Assert.Equal(after, File.ReadAllText(folder.Settings));
         Assert.Equal(20.0, SettingsReading.Of(after, "x").Settings.SessionLength.TotalMinutes);
     }
 
@@ -32,9 +34,9 @@ public class SettingsFileTests
     [InlineData("session = 3\n", "not saved: write session.minutes = 20 into the file yourself")]
     public void Where_no_value_can_be_put_the_file_is_left_alone(string before, string words)
     {
-        Result<string> edited = SettingsEdit.Put(before, s_minutes, "20");
-        Assert.False(edited.IsGood);
-        Assert.StartsWith(words, edited.Fault.Message);
+        using ScratchFolder folder = new ScratchFolder().With("settings.toml", before);
+        Assert.StartsWith(words, SettingsFile.In(folder.Data).Save(s_minutes, s_twenty)!.Message);
+        Assert.Equal(before, File.ReadAllText(folder.Settings));
     }
 
     [Fact]
@@ -42,7 +44,8 @@ public class SettingsFileTests
     {
         using var folder = new ScratchFolder();
         SettingsFile file = SettingsFile.In(folder.Data);
-        Assert.Equal(SettingsReading.Usual, file.Load());
+        Assert.Equal(PlayerSettings.Usual, file.Load().Settings);
+        Assert.Empty(file.Load().Faults);
         Assert.False(file.Exists);
     }
 
