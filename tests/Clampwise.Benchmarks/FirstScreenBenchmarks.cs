@@ -1,4 +1,5 @@
 using BenchmarkDotNet.Attributes;
+using Clampwise.Charts;
 using Clampwise.Look;
 using Clampwise.Practice;
 using Clampwise.Screens;

@@ -1,7 +1,6 @@
 using BenchmarkDotNet.Attributes;
+using Clampwise.Charts;
 using Clampwise.Fretboard;
-using Clampwise.Look;
-using Clampwise.Settings;
 
 namespace Clampwise.Benchmarks;
 

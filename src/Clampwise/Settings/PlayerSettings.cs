@@ -1,3 +1,4 @@
+using Clampwise.Charts;
 using Clampwise.Fretboard;
 using Clampwise.Look;
 using Clampwise.Practice;

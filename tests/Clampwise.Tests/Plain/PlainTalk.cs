@@ -1,4 +1,4 @@
-using Clampwise.Look;
+using Clampwise.Charts;
 using Clampwise.Plain;
 using Clampwise.Practice;
 using Clampwise.Screens;

@@ -1,7 +1,6 @@
+using Clampwise.Charts;
 using Clampwise.Fretboard;
-using Clampwise.Look;
 using Clampwise.Screens;
-using Clampwise.Settings;
 
 namespace Clampwise.Tests.Screens;
 

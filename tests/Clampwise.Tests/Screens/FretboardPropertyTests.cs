@@ -1,7 +1,6 @@
+using Clampwise.Charts;
 using Clampwise.Fretboard;
 using Clampwise.Fretboard.Tests;
-using Clampwise.Look;
-using Clampwise.Settings;
 using CsCheck;
 
 namespace Clampwise.Tests.Screens;
@@ -30,7 +29,7 @@ public class FretboardPropertyTests
             FretboardPicture signed = DotSigns.On(picture with { Frets = frets == 0 ? null : frets }, sign, Hand.Medium);
             foreach (GlyphSet glyphs in (GlyphSet[])[GlyphSet.Unicode, GlyphSet.Ascii])
             {
-                IReadOnlyList<Line> lines = FretboardDrawing.Draw(signed, glyphs, width, height, style);
+                IReadOnlyList<MarkedLine> lines = FretboardDrawing.Draw(signed, glyphs, width, height, style);
                 Assert.All(lines, line => Assert.True(line.Width <= width, $"{line.Width} of {width}: {line}"));
                 Assert.True(lines.Count <= Math.Max(height, picture.Setup.StringCount + 2), $"{lines.Count} of {height}");
             }
@@ -40,7 +39,7 @@ public class FretboardPropertyTests
     public void With_room_for_all_every_finger_and_clamp_is_seen_on_its_string() =>
         Gen.Select(s_pictures, s_styles, Gen.Int[RoomForAll, 220], Gen.Int[9, 70]).Holds((picture, style, width, height) =>
         {
-            IReadOnlyList<Line> lines = FretboardDrawing.Draw(picture with { Cursor = null }, GlyphSet.Ascii, width, height, style with { IsUpright = false });
+            IReadOnlyList<MarkedLine> lines = FretboardDrawing.Draw(picture with { Cursor = null }, GlyphSet.Ascii, width, height, style with { IsUpright = false });
             foreach (StringNumber number in picture.Setup.Strings)
             {
                 string row = lines.Single(line => line.ToString().StartsWith($"{number} ", StringComparison.Ordinal)).ToString()[LyingPlan.LabelWidth..];

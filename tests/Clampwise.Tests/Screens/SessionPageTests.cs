@@ -1,8 +1,8 @@
+using Clampwise.Charts;
 using Clampwise.Look;
 using Clampwise.Practice;
 using Clampwise.Screens;
 using Clampwise.Screens.Session;
-using Clampwise.Settings;
 using Clampwise.Sound.Players;
 using Clampwise.Storage;
 using Clampwise.Terminal;
@@ -53,7 +53,7 @@ public class SessionPageTests
         PracticeItem item = repertoire.Items.First(candidate => candidate.Key.Direction == Direction.ChangeInTime && QuestionMaker.CanAsk(candidate));
         Question question = QuestionMaker.Make(item, new AskContext(repertoire, MemoryState.Empty(FsrsSettings.Usual), new PracticeDay(0), new QuestionOptions(), new Random(7)));
         var pad = AnswerPad.For(question, GlyphSet.Unicode);
-        IEnumerable<Line> lines = [.. FretboardDrawing.Draw(pad.Picture, GlyphSet.Unicode, 78, 12, FretboardStyle.Usual), .. pad.Draw(78, new HashSet<int>())];
+        IEnumerable<Line> lines = [.. FretboardDrawing.Draw(pad.Picture, GlyphSet.Unicode, 78, 12, FretboardStyle.Usual).OnScreen(), .. pad.Draw(78, new HashSet<int>())];
         Golden.Check("change-board", string.Concat(lines.Select(line => line.ToString().TrimEnd() + "\n")));
     }
 

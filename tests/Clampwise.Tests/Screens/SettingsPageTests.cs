@@ -1,3 +1,4 @@
+using Clampwise.Charts;
 using Clampwise.Look;
 using Clampwise.Screens;
 using Clampwise.Settings;

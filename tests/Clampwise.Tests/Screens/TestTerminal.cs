@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using Clampwise.Charts;
 using Clampwise.Look;
 using Clampwise.Screens;
 using Clampwise.Terminal;

@@ -1,5 +1,5 @@
+using Clampwise.Charts;
 using Clampwise.Fretboard;
-using Clampwise.Look;
 using Clampwise.Settings;
 using CsCheck;
 using Tomlyn;

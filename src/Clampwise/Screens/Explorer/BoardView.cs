@@ -1,5 +1,5 @@
+using Clampwise.Charts;
 using Clampwise.Look;
-using Clampwise.Settings;
 using Clampwise.Terminal;
 
 namespace Clampwise.Screens;

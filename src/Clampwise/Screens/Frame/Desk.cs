@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
+using Clampwise.Charts;
 using Clampwise.Look;
 using Clampwise.Practice;
-using Clampwise.Settings;
 using Clampwise.Sound.Performing;
 using Clampwise.Sound.Players;
 using Clampwise.Storage;
@@ -75,7 +75,7 @@ internal sealed class Desk
 
     /// <summary>The same where nothing is asked, or it is answered: with any sign on the dots.</summary>
     public IReadOnlyList<Line> DrawTelling(FretboardPicture picture, int width, int height, DotSign? sign = null) =>
-        FretboardDrawing.Draw(Signed(picture, sign), Glyphs, width, height, Settings.Fretboard);
+        FretboardDrawing.Draw(Signed(picture, sign), Glyphs, width, height, Settings.Fretboard).OnScreen();
 
     /// <summary>How many frets <see cref="DrawTelling"/> shows.</summary>
     public int FretsShown(FretboardPicture picture, int width, int height, DotSign sign) =>

@@ -1,3 +1,4 @@
+using Clampwise.Charts;
 using Clampwise.Fretboard;
 using Clampwise.Look;
 
@@ -24,7 +25,7 @@ internal sealed class TwoVoicings(VoicingComparison comparison, string first, st
         Line[] apart = [.. lines.SelectMany(line => Line.Wrap(line, width))];
         return
         [
-            FretboardDrawing.LegendOfTwo(glyphs, first, second),
+            FretboardDrawing.LegendOfTwo(glyphs, first, second).OnScreen(),
             .. apart.Length < rows ? apart : Line.Wrap(string.Join("; ", lines), width),
         ];
     }

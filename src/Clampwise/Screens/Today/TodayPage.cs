@@ -1,3 +1,4 @@
+using Clampwise.Charts;
 using Clampwise.Fretboard;
 using Clampwise.Look;
 using Clampwise.Practice;
@@ -57,7 +58,7 @@ internal sealed class TodayPage(Shell shell, Desk desk, SettingsKeeper settings,
         }
 
         int left = height - lines.Count - said.Length - board.Count;
-        return [.. lines, .. left >= 0 ? board : [], .. left > 0 ? new[] { FretboardDrawing.Legend(desk.Glyphs) } : [], .. said];
+        return [.. lines, .. left >= 0 ? board : [], .. left > 0 ? new[] { FretboardDrawing.Legend(desk.Glyphs).OnScreen() } : [], .. said];
     }
 
     public override bool Press(KeyPress key)

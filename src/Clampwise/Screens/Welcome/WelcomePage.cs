@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Clampwise.Charts;
 using Clampwise.Fretboard;
 using Clampwise.Look;
 using Clampwise.Practice;

@@ -1,7 +1,7 @@
-namespace Clampwise.Look;
+namespace Clampwise.Charts;
 
 /// <summary>Where the fret numbers of a fretboard are counted from.</summary>
-internal enum FretCount
+public enum FretCount
 {
     /// <summary>From the nut and from the home clamp.</summary>
     Both,

@@ -1,12 +1,12 @@
 using System.Collections.Immutable;
 using Clampwise.Fretboard;
 
-namespace Clampwise.Look;
+namespace Clampwise.Charts;
 
 /// <summary>What is to be drawn on a fretboard.</summary>
 /// <param name="Setup">The tuning with its clamps.</param>
 /// <param name="Fretting">What the hand does; null for the bare setup.</param>
-internal sealed record FretboardPicture(Setup Setup, Fretting? Fretting)
+public sealed record FretboardPicture(Setup Setup, Fretting? Fretting)
 {
     /// <summary>The fewest frets that are drawn where there is room.</summary>
     public const int FewestFrets = 7;
@@ -41,7 +41,7 @@ internal sealed record FretboardPicture(Setup Setup, Fretting? Fretting)
     public bool HasRoomForTwo => IsComparing || MayCompare;
 
     /// <summary>How strings that are pointed at look.</summary>
-    public Tone MarkTone => IsComparing ? Tone.Other : Tone.Wrong;
+    public Mark PointedMark => IsComparing ? Mark.Other : Mark.Pointed;
 
     /// <summary>The lowest and the highest fret that have something on them; both 1 if none has.</summary>
     public (int Low, int High) Busy

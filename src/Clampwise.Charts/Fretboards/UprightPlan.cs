@@ -1,4 +1,4 @@
-namespace Clampwise.Look;
+namespace Clampwise.Charts;
 
 /// <summary>How large an upright fretboard is drawn, worked out from the room there is.</summary>
 /// <param name="Window">The frets.</param>

@@ -1,4 +1,4 @@
-namespace Clampwise.Look;
+namespace Clampwise.Charts;
 
 /// <summary>How large dots are drawn.</summary>
 internal enum DotSize

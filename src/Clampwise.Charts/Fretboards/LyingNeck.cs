@@ -1,6 +1,6 @@
 using Clampwise.Fretboard;
 
-namespace Clampwise.Look;
+namespace Clampwise.Charts;
 
 /// <summary>Draws the neck of a lying fretboard: strings, wires, nut, markers, and clamps over exactly the strings that they hold.</summary>
 internal sealed class LyingNeck(FretboardPicture picture, GlyphSet glyphs, LyingPlan plan, LyingGrid grid, Sheet sheet)
@@ -28,10 +28,10 @@ internal sealed class LyingNeck(FretboardPicture picture, GlyphSet glyphs, Lying
     {
         for (int row = grid.Row(number) + 1; row < grid.Row(next); row++)
         {
-            sheet.Put(grid.Nut, row, glyphs.Nut, Tone.Plain);
+            sheet.Put(grid.Nut, row, glyphs.Nut, Mark.Plain);
             foreach (Fret fret in plan.Window.Frets)
             {
-                sheet.Put(grid.Wire(fret), row, glyphs.SilentWire, Tone.Quiet);
+                sheet.Put(grid.Wire(fret), row, glyphs.SilentWire, Mark.Quiet);
                 if (picture.IsClampedAcross(number, next, fret))
                 {
                     DrawBar(fret, row);
@@ -49,7 +49,7 @@ internal sealed class LyingNeck(FretboardPicture picture, GlyphSet glyphs, Lying
             int[] places = FretNumbers.IsOctave(fret) ? [gaps / 4, gaps - 1 - (gaps / 4)] : [gaps / 2];
             foreach (int place in places)
             {
-                sheet.Put(grid.Middle(fret), grid.FirstRow + (place * plan.Spacing) + (plan.Spacing / 2), glyphs.Inlay, Tone.Quiet);
+                sheet.Put(grid.Middle(fret), grid.FirstRow + (place * plan.Spacing) + (plan.Spacing / 2), glyphs.Inlay, Mark.Quiet);
             }
         }
     }
@@ -57,18 +57,18 @@ internal sealed class LyingNeck(FretboardPicture picture, GlyphSet glyphs, Lying
     private void DrawString(StringNumber number)
     {
         int row = grid.Row(number);
-        sheet.Put(grid.Nut, row, glyphs.Nut, Tone.Plain);
+        sheet.Put(grid.Nut, row, glyphs.Nut, Mark.Plain);
         if (plan.Window.IsBroken)
         {
-            sheet.Put(grid.Column(plan.StateWidth + 1), row, glyphs.More, Tone.Quiet);
+            sheet.Put(grid.Column(plan.StateWidth + 1), row, glyphs.More, Mark.Quiet);
         }
 
         foreach (Fret fret in plan.Window.Frets)
         {
             bool sounds = picture.Sounds(number, fret);
-            Tone tone = picture.StopOf(number) is { IsMuted: true } ? Tone.Muted : sounds ? Tone.Plain : Tone.Quiet;
-            sheet.Put(grid.Length(fret), row, new string(sounds ? glyphs.Sounding : glyphs.Silent, plan.Cell - 1), tone);
-            sheet.Put(grid.Wire(fret), row, picture.SoundsAtWire(number, fret) ? glyphs.SoundingWire : glyphs.SilentWire, tone);
+            Mark mark = picture.StopOf(number) is { IsMuted: true } ? Mark.Muted : sounds ? Mark.Plain : Mark.Quiet;
+            sheet.Put(grid.Length(fret), row, new string(sounds ? glyphs.Sounding : glyphs.Silent, plan.Cell - 1), mark);
+            sheet.Put(grid.Wire(fret), row, picture.SoundsAtWire(number, fret) ? glyphs.SoundingWire : glyphs.SilentWire, mark);
             if (picture.IsClamped(number, fret))
             {
                 DrawBar(fret, row);
@@ -76,5 +76,5 @@ internal sealed class LyingNeck(FretboardPicture picture, GlyphSet glyphs, Lying
         }
     }
 
-    private void DrawBar(Fret fret, int row) => sheet.Put(grid.Bar(fret), row, new string(glyphs.Clamp, plan.BarWidth), Tone.Held);
+    private void DrawBar(Fret fret, int row) => sheet.Put(grid.Bar(fret), row, new string(glyphs.Clamp, plan.BarWidth), Mark.Held);
 }

@@ -1,11 +1,11 @@
 using Clampwise.Fretboard;
 
-namespace Clampwise.Look;
+namespace Clampwise.Charts;
 
 /// <summary>The frets that a drawing shows.</summary>
 /// <param name="First">The first; above 1 the neck between the nut and it is left out.</param>
 /// <param name="Count">How many.</param>
-internal readonly record struct FretWindow(int First, int Count)
+public readonly record struct FretWindow(int First, int Count)
 {
     // Zoom goes through these; 12 and 24 are the octaves, 19 is where many necks end (common practice, no source).
     private static readonly int[] s_steps = [4, 5, 7, 9, 12, 15, 19, Fret.Last];

@@ -1,6 +1,6 @@
 using Clampwise.Fretboard;
 
-namespace Clampwise.Look;
+namespace Clampwise.Charts;
 
 /// <summary>
 /// A fretboard that lies, the highest string on top as in tablature; for a left-handed guitar the nut is at the right. The more room
@@ -29,7 +29,7 @@ internal sealed class LyingFretboard
     }
 
     /// <summary>The fret numbers, the strings, and the count from the home clamp.</summary>
-    public static IReadOnlyList<Line> Draw(FretboardPicture picture, GlyphSet glyphs, FretboardStyle style, int width, int height)
+    public static IReadOnlyList<MarkedLine> Draw(FretboardPicture picture, GlyphSet glyphs, FretboardStyle style, int width, int height)
     {
         var drawing = new LyingFretboard(picture, glyphs, style, width, height);
         drawing.DrawNumbers();
@@ -59,13 +59,13 @@ internal sealed class LyingFretboard
 
     private void DrawNumbers(int row, string label, Func<Fret, string> count, bool hasMarkers)
     {
-        _sheet.Put(0, row, label, Tone.Quiet);
+        _sheet.Put(0, row, label, Mark.Quiet);
         foreach (Fret fret in _plan.Window.Frets)
         {
             string number = count(fret);
             bool isMarked = FretNumbers.HasMarker(fret);
             string shown = hasMarkers && isMarked && number.Length > 0 ? $"{number}{_glyphs.Inlay}" : number;
-            _sheet.Put(_grid.Middle(fret) - number.Length + 1, row, shown, isMarked ? Tone.Strong : Tone.Quiet);
+            _sheet.Put(_grid.Middle(fret) - number.Length + 1, row, shown, isMarked ? Mark.Strong : Mark.Quiet);
         }
     }
 
@@ -73,14 +73,14 @@ internal sealed class LyingFretboard
     private void DrawEnds(StringNumber number)
     {
         int row = _grid.Row(number);
-        _sheet.Put(0, row, $"{number} {_picture.Setup.Tuning[number]}", Tone.Quiet);
+        _sheet.Put(0, row, $"{number} {_picture.Setup.Tuning[number]}", Mark.Quiet);
         StringState.Of(_picture, _glyphs, number).Put(_sheet, _grid.State, row);
         bool isMarked = _picture.Marked.Contains(number);
         int end = LyingPlan.LabelWidth + _plan.BoardWidth + 1;
-        _sheet.Put(end, row, isMarked ? _glyphs.Differs : ' ', _picture.MarkTone);
+        _sheet.Put(end, row, isMarked ? _glyphs.Differs : ' ', _picture.PointedMark);
         if (!_picture.Notes.IsEmpty)
         {
-            _sheet.Put(end + 2, row, _picture.Notes[number.IndexAmong(_picture.Setup.StringCount)], isMarked ? _picture.MarkTone : Tone.Strong);
+            _sheet.Put(end + 2, row, _picture.Notes[number.IndexAmong(_picture.Setup.StringCount)], isMarked ? _picture.PointedMark : Mark.Strong);
         }
     }
 
@@ -109,7 +109,7 @@ internal sealed class LyingFretboard
         }
         else if (_plan.Window.Frets.Contains(fret))
         {
-            _sheet.Paint(_grid.Cell(fret), row, _plan.Cell, Tone.Cursor);
+            _sheet.Paint(_grid.Cell(fret), row, _plan.Cell, Mark.Cursor);
             _dots.DrawCursor(_picture, number, fret, _grid.Middle(fret), row, _picture.Sounds(number, fret) ? _glyphs.Sounding : _glyphs.Silent);
         }
     }

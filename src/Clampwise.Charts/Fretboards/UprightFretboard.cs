@@ -1,6 +1,6 @@
 using Clampwise.Fretboard;
 
-namespace Clampwise.Look;
+namespace Clampwise.Charts;
 
 /// <summary>
 /// A fretboard that stands, as in chord diagrams: the nut on top, the lowest string at the left, or at the right for a left-handed
@@ -27,7 +27,7 @@ internal sealed class UprightFretboard
     }
 
     /// <summary>Pitches, states, nut, frets; null if there is too little room.</summary>
-    public static IReadOnlyList<Line>? Draw(FretboardPicture picture, GlyphSet glyphs, FretboardStyle style, int width, int height)
+    public static IReadOnlyList<MarkedLine>? Draw(FretboardPicture picture, GlyphSet glyphs, FretboardStyle style, int width, int height)
     {
         if (UprightPlan.For(picture, width, height) is not { } plan)
         {
@@ -58,11 +58,11 @@ internal sealed class UprightFretboard
     private void DrawHead()
     {
         bool isClampOnly = _numbers.Label == FretNumbers.ClampLabel;
-        _sheet.Put(0, 0, isClampOnly ? FretNumbers.ClampLabel : "", Tone.Quiet);
-        _sheet.Put(0, 2, _plan.Window.IsBroken ? $"{_glyphs.More}" : "nut", Tone.Quiet);
+        _sheet.Put(0, 0, isClampOnly ? FretNumbers.ClampLabel : "", Mark.Quiet);
+        _sheet.Put(0, 2, _plan.Window.IsBroken ? $"{_glyphs.More}" : "nut", Mark.Quiet);
         for (int place = 0; place < _strings.Length; place++)
         {
-            _sheet.Put(Middle(place), 0, $"{_picture.Setup.Tuning[_strings[place]]}", Tone.Quiet);
+            _sheet.Put(Middle(place), 0, $"{_picture.Setup.Tuning[_strings[place]]}", Mark.Quiet);
             var state = StringState.Of(_picture, _glyphs, _strings[place]);
             if (_picture.IsCursor(_strings[place], Fret.Nut))
             {
@@ -73,7 +73,7 @@ internal sealed class UprightFretboard
                 state.Put(_sheet, StateColumn(place), 1);
             }
 
-            _sheet.Put(Left(place), 2, new string(_plan.Window.IsBroken ? _glyphs.SilentDown : _glyphs.NutAcross, _plan.Column), Tone.Plain);
+            _sheet.Put(Left(place), 2, new string(_plan.Window.IsBroken ? _glyphs.SilentDown : _glyphs.NutAcross, _plan.Column), Mark.Plain);
         }
     }
 
@@ -85,13 +85,13 @@ internal sealed class UprightFretboard
         int top = Top(fret);
         bool isMarked = FretNumbers.HasMarker(fret);
         string number = isMarked ? $"{_numbers.Both(fret)}{_glyphs.Inlay}" : _numbers.Both(fret);
-        _sheet.Put(0, top + _plan.FingerRow, number, isMarked ? Tone.Strong : Tone.Quiet);
+        _sheet.Put(0, top + _plan.FingerRow, number, isMarked ? Mark.Strong : Mark.Quiet);
         for (int place = 0; place < _strings.Length; place++)
         {
             bool sounds = _picture.Sounds(_strings[place], fret);
             for (int row = top; row < top + _plan.FretRows - 1; row++)
             {
-                _sheet.Put(Middle(place), row, sounds ? _glyphs.SoundingDown : _glyphs.SilentDown, sounds ? Tone.Plain : Tone.Quiet);
+                _sheet.Put(Middle(place), row, sounds ? _glyphs.SoundingDown : _glyphs.SilentDown, sounds ? Mark.Plain : Mark.Quiet);
             }
 
             DrawWire(place, fret, top + _plan.FretRows - 1);
@@ -102,16 +102,16 @@ internal sealed class UprightFretboard
     {
         bool isLast = place + 1 == _strings.Length;
         int wire = isLast ? _plan.Middle + 1 : _plan.Column;
-        _sheet.Put(Left(place) + (place == 0 ? _plan.Middle - 1 : 0), row, new string(_glyphs.Rule, place == 0 ? wire - _plan.Middle + 1 : wire), Tone.Quiet);
-        _sheet.Put(Middle(place), row, _glyphs.SoundingWire, Tone.Quiet);
+        _sheet.Put(Left(place) + (place == 0 ? _plan.Middle - 1 : 0), row, new string(_glyphs.Rule, place == 0 ? wire - _plan.Middle + 1 : wire), Mark.Quiet);
+        _sheet.Put(Middle(place), row, _glyphs.SoundingWire, Mark.Quiet);
         if (place > 0 && _picture.IsClampedAcross(_strings[place - 1], _strings[place], fret))
         {
-            _sheet.Put(Middle(place - 1), row, new string(_glyphs.Clamp, _plan.Column), Tone.Held);
+            _sheet.Put(Middle(place - 1), row, new string(_glyphs.Clamp, _plan.Column), Mark.Held);
         }
 
         if (_picture.IsClamped(_strings[place], fret))
         {
-            _sheet.Put(Middle(place) - 1, row, new string(_glyphs.Clamp, 3), Tone.Held);
+            _sheet.Put(Middle(place) - 1, row, new string(_glyphs.Clamp, 3), Mark.Held);
         }
     }
 
@@ -139,7 +139,7 @@ internal sealed class UprightFretboard
         {
             if (_picture.Marked.Contains(_strings[place]))
             {
-                _sheet.Put(Middle(place), _sheet.Height - 1, _glyphs.DiffersUp, _picture.MarkTone);
+                _sheet.Put(Middle(place), _sheet.Height - 1, _glyphs.DiffersUp, _picture.PointedMark);
             }
         }
     }
@@ -156,7 +156,7 @@ internal sealed class UprightFretboard
         {
             bool isMarked = _picture.Marked.Contains(number);
             string note = $"{(isMarked ? _glyphs.Differs : ' ')} {number} {_picture.Notes[number.IndexAmong(_strings.Length)]}";
-            _sheet.Put(Left(_strings.Length) + NoteGap - 2, number.Number, note, isMarked ? _picture.MarkTone : Tone.Strong);
+            _sheet.Put(Left(_strings.Length) + NoteGap - 2, number.Number, note, isMarked ? _picture.PointedMark : Mark.Strong);
         }
     }
 }

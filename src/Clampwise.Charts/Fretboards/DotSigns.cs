@@ -1,12 +1,11 @@
 using System.Collections.Immutable;
 using Clampwise.Fretboard;
-using Clampwise.Settings;
 using Clampwise.Theory;
 
-namespace Clampwise.Look;
+namespace Clampwise.Charts;
 
 /// <summary>Works out what stands on the dots of a fretboard.</summary>
-internal static class DotSigns
+public static class DotSigns
 {
     // The longest degrees are written such as b13, the usual pitch classes such as C#.
     private const int DegreeWidth = 3;

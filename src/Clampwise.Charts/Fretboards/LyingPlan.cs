@@ -1,6 +1,6 @@
 using Clampwise.Fretboard;
 
-namespace Clampwise.Look;
+namespace Clampwise.Charts;
 
 /// <summary>How large a lying fretboard is drawn, worked out from the room there is.</summary>
 /// <param name="Window">The frets.</param>

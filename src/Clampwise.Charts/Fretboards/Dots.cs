@@ -1,6 +1,6 @@
 using Clampwise.Fretboard;
 
-namespace Clampwise.Look;
+namespace Clampwise.Charts;
 
 /// <summary>Draws fingers: filled or with their sign; hollow those of the second of two frettings.</summary>
 /// <param name="sheet">What to draw on.</param>
@@ -18,11 +18,11 @@ internal sealed class Dots(Sheet sheet, GlyphSet glyphs, int signWidth, DotSize 
         if (picture.IsFinger(number, fret))
         {
             string sign = picture.SignOf(number);
-            Put(sign.Length == 0 ? $"{glyphs.Finger}" : sign, sign.Length == 0, Tone.Finger, middle, row);
+            Put(sign.Length == 0 ? $"{glyphs.Finger}" : sign, sign.Length == 0, Mark.Finger, middle, row);
         }
         else if (picture.IsOtherFinger(number, fret))
         {
-            Put($"{glyphs.Other}", false, Tone.Other, middle, row);
+            Put($"{glyphs.Other}", false, Mark.Other, middle, row);
         }
     }
 
@@ -34,28 +34,28 @@ internal sealed class Dots(Sheet sheet, GlyphSet glyphs, int signWidth, DotSize 
             : picture.IsOtherFinger(number, fret) ? $"{glyphs.Other}"
             : $"{under}";
         string text = size == DotSize.Large ? Centre(inside, _inner, ' ') : inside;
-        sheet.Put(middle - (text.Length / 2) - 1, row, $"[{text}]", Tone.Cursor);
+        sheet.Put(middle - (text.Length / 2) - 1, row, $"[{text}]", Mark.Cursor);
     }
 
-    private void Put(string sign, bool isFilled, Tone tone, int middle, int row)
+    private void Put(string sign, bool isFilled, Mark mark, int middle, int row)
     {
         if (size == DotSize.Large)
         {
-            PutLarge(sign, isFilled, tone, middle - (_inner / 2) - 1, row - 1);
+            PutLarge(sign, isFilled, mark, middle - (_inner / 2) - 1, row - 1);
             return;
         }
 
         string text = size == DotSize.Bracketed ? $"({sign})" : sign;
-        sheet.Put(middle - (text.Length / 2), row, text, tone);
+        sheet.Put(middle - (text.Length / 2), row, text, mark);
     }
 
-    private void PutLarge(string sign, bool isFilled, Tone tone, int left, int top)
+    private void PutLarge(string sign, bool isFilled, Mark mark, int left, int top)
     {
         string frame = isFilled ? glyphs.Filled : glyphs.Hollow;
         for (int i = 0; i < 3; i++)
         {
             string inside = i == 1 && !isFilled ? Centre(sign, _inner, ' ') : new string(frame[(i * 3) + 1], _inner);
-            sheet.Put(left, top + i, $"{frame[i * 3]}{inside}{frame[(i * 3) + 2]}", tone);
+            sheet.Put(left, top + i, $"{frame[i * 3]}{inside}{frame[(i * 3) + 2]}", mark);
         }
     }
 

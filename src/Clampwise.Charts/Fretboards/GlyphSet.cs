@@ -1,4 +1,4 @@
-namespace Clampwise.Look;
+namespace Clampwise.Charts;
 
 /// <summary>The characters that drawings are made of; each takes one column.</summary>
 /// <param name="Free">A string that rings from the nut.</param>
@@ -24,7 +24,7 @@ namespace Clampwise.Look;
 /// <param name="DiffersUp">Points at a string from beneath.</param>
 /// <param name="Filled">A large dot: three rows of left, middle and right; the middle can be repeated.</param>
 /// <param name="Hollow">The same with room for a sign in it.</param>
-internal sealed record GlyphSet(
+public sealed record GlyphSet(
     char Free,
     char Held,
     char Muted,

@@ -1,6 +1,6 @@
 using Clampwise.Fretboard;
 
-namespace Clampwise.Look;
+namespace Clampwise.Charts;
 
 /// <summary>Where strings and frets of a lying fretboard are on its sheet; mirrored for a left-handed guitar.</summary>
 /// <param name="plan">Its size.</param>

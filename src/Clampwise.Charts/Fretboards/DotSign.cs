@@ -1,7 +1,7 @@
-namespace Clampwise.Settings;
+namespace Clampwise.Charts;
 
 /// <summary>What stands where fingers are on a fretboard.</summary>
-internal enum DotSign
+public enum DotSign
 {
     /// <summary>Plain dots.</summary>
     Dots,

@@ -1,6 +1,6 @@
 using Clampwise.Fretboard;
 
-namespace Clampwise.Look;
+namespace Clampwise.Charts;
 
 /// <summary>The numbers beside the frets of a setup, counted as the player likes it.</summary>
 /// <param name="setup">The setup.</param>
