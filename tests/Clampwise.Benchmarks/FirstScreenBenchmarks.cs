@@ -1,3 +1,4 @@
+using Clampwise.Application;
 using BenchmarkDotNet.Attributes;
 using Clampwise.Charts;
 using Clampwise.Look;
@@ -23,12 +24,17 @@ public class FirstScreenBenchmarks
     [Benchmark]
     public string FirstScreen()
     {
-        var settings = new DeskSettings(GlyphSet.Unicode, PracticeCalendar.Utc, FsrsSettings.Usual);
-        var desk = new Desk(DrillLibrary.Shipped.Drills, new NoLog(), MemoryState.Empty(settings.Memory), new CapturedOut(), settings, TimeProvider.System, () => Guid.Empty, () => 7);
+        var desk = new ScreenDesk(
+            new PlayerRecord(new NoLog(), MemoryState.Empty(FsrsSettings.Usual)),
+            new DrillShelf(DrillLibrary.Shipped.Drills),
+            new SoundInUse(new CapturedOut()),
+            new Circumstances(TimeProvider.System, () => Guid.Empty, () => 7),
+            PlayerSettings.Usual,
+            GlyphSet.Unicode);
         var shell = new Shell(Theme.Own, GlyphSet.Unicode);
         shell.Open(new TodayPage(shell, desk, new SettingsKeeper(new SettingsFile("there-is-none.toml")), () => { }, () => []));
         using var screen = new TerminalScreen(shell);
-        using IApplication app = Application.Create(new VirtualTimeProvider());
+        using IApplication app = global::Terminal.Gui.App.Application.Create(new VirtualTimeProvider());
         app.Init("ansi");
         app.Driver!.SetScreenSize(80, 24);
         SessionToken session = app.Begin(screen)!;

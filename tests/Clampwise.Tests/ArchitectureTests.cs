@@ -1,4 +1,5 @@
 using System.Reflection;
+using System.Text.RegularExpressions;
 using System.Xml.Linq;
 
 namespace Clampwise.Tests;
@@ -17,12 +18,26 @@ public class ArchitectureTests
         ["Clampwise.Practice"] = ["Clampwise.Songs", "Clampwise.Fretboard", "Clampwise.Theory"],
         ["Clampwise.Charts"] = ["Clampwise.Practice", "Clampwise.Songs", "Clampwise.Fretboard", "Clampwise.Theory"],
         ["Clampwise.Storage"] = ["Clampwise.Practice", "Clampwise.Songs", "Clampwise.Fretboard", "Clampwise.Theory"],
+        ["Clampwise.Application"] =
+        [
+            "Clampwise.Storage", "Clampwise.Sound", "Clampwise.Practice", "Clampwise.Songs", "Clampwise.Listening", "Clampwise.Fretboard", "Clampwise.Theory",
+        ],
         ["Clampwise.Terminal"] = ["Clampwise.Charts", "Clampwise.Theory"],
         ["Clampwise"] =
         [
-            "Clampwise.Terminal", "Clampwise.Storage", "Clampwise.Charts", "Clampwise.Practice", "Clampwise.Songs", "Clampwise.Listening", "Clampwise.Sound",
+            "Clampwise.Terminal", "Clampwise.Application", "Clampwise.Storage", "Clampwise.Charts", "Clampwise.Practice", "Clampwise.Songs", "Clampwise.Listening", "Clampwise.Sound",
             "Clampwise.Fretboard", "Clampwise.Theory",
         ],
+    };
+
+    // The folders within the program, each a namespace of its name; the words after each are the folders that it may use.
+    private static readonly Dictionary<string, string[]> s_folders = new()
+    {
+        ["Look"] = [],
+        ["Settings"] = ["Look"],
+        ["Plain"] = ["Look", "Settings"],
+        ["Screens"] = ["Look", "Settings"],
+        ["Commands"] = ["Look", "Settings", "Plain", "Screens"],
     };
 
     private static readonly Dictionary<string, string[]> s_packages = new()
@@ -61,6 +76,40 @@ public class ArchitectureTests
         string[] references = [.. Assembly.Load(name).GetReferencedAssemblies().Select(reference => reference.Name!).Where(used => used.StartsWith("Clampwise", StringComparison.Ordinal))];
         Assert.Empty(references.Except(s_mayUse[room]));
     }
+
+    public static TheoryData<string> Folders() => [.. s_folders.Keys];
+
+    [Fact]
+    public void Every_folder_of_the_program_has_its_line() =>
+        Assert.Equal(s_folders.Keys.Order(), Directory.GetDirectories(Path.Combine(Repository.Root, "src", "Clampwise")).Select(folder => Path.GetFileName(folder)).Except(["bin", "obj"]).Order());
+
+    [Theory]
+    [MemberData(nameof(Folders))]
+    public void A_folder_of_the_program_uses_only_folders_beneath_it(string folder)
+    {
+        string[] files = Directory.GetFiles(Path.Combine(Repository.Root, "src", "Clampwise", folder), "*.cs", SearchOption.AllDirectories);
+        Assert.NotEmpty(files);
+        foreach (string file in files)
+        {
+            string text = File.ReadAllText(file);
+            Assert.Matches($@"(?m)^namespace Clampwise\.{folder}(\.\w+)?;", text);
+            IEnumerable<string> used = s_folders.Keys.Where(other => other != folder && Uses(text, other));
+            Assert.True(!used.Except(s_folders[folder]).Any(), $"{Path.GetFileName(file)} in {folder} uses {string.Join(", ", used.Except(s_folders[folder]))}");
+        }
+    }
+
+    [Fact]
+    public void What_lies_beside_the_folders_uses_none_of_them_but_the_start()
+    {
+        foreach (string file in Directory.GetFiles(Path.Combine(Repository.Root, "src", "Clampwise"), "*.cs").Where(file => Path.GetFileName(file) != "Program.cs"))
+        {
+            Assert.DoesNotContain(s_folders.Keys, other => Uses(File.ReadAllText(file), other));
+        }
+    }
+
+    // By a using directive, or by a name that begins with the folder's: Look.Line. A property of the same name follows a dot.
+    private static bool Uses(string text, string folder) =>
+        Regex.IsMatch(text, $@"\bClampwise\.{folder}\b(?<!namespace Clampwise\.{folder})") || Regex.IsMatch(text, $@"(?<![\w.""]){folder}\.[A-Z]\w*\b(?!\w*"")");
 
     // A package comes along with the room that uses it, so that the project alone does not tell.
     [Fact]

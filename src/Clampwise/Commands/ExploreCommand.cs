@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Clampwise.Application;
 using Clampwise.Fretboard;
 using Clampwise.Plain;
 using Clampwise.Practice;
@@ -56,7 +57,7 @@ internal static class ExploreCommand
 
     // The same at every start with the same progress.
     private static Setup NextSetup(Desk desk) =>
-        DailyPlanner.Plan(desk.Request() with { Seed = 0 }).All.FirstOrDefault()?.Item.Drill.Setup ?? desk.Drills[0].Setup;
+        DailyPlanner.Plan(desk.Request() with { Seed = 0 }).All.FirstOrDefault()?.Item.Drill.Setup ?? desk.Shelf.Drills[0].Setup;
 
     private sealed record Start(Voicing? Voicing);
 }

@@ -1,3 +1,4 @@
+using Clampwise.Application;
 using Clampwise.Screens;
 using Clampwise.Settings;
 using Clampwise.Storage;
@@ -22,28 +23,30 @@ internal static class OpenCommand
     /// <param name="minutes">Length of the daily drill; null for what is set.</param>
     /// <param name="patience">How long to wait for the sound device.</param>
     /// <param name="run">What is done: given the desk, and what shows the screens with or without another page in front of the first.</param>
-    public static int WithDesk(Surroundings around, string? dataFolder, int? minutes, TimeSpan patience, Func<Desk, Func<Func<Shell, Page>?, int>, int> run)
+    public static int WithDesk(Surroundings around, string? dataFolder, int? minutes, TimeSpan patience, Func<ScreenDesk, Func<Func<Shell, Page>?, int>, int> run)
     {
         return DataCommand.WithStore(around, dataFolder, store =>
         {
             var settings = new SettingsKeeper(SettingsFile.In(store.Folder));
             TimeSpan? given = minutes is { } number ? TimeSpan.FromMinutes(number) : null;
             var library = DrillLibrary.Load(store.Folder);
-            DeskSettings forDesk = SettingsInForce.ForDesk(settings.Now, around, given);
-            var desk = new Desk(
-                library.Drills, store, store.LoadMemory(forDesk.Memory), around.OpenSound(settings.Now.Sound, patience), forDesk, around.Time, Guid.NewGuid, new Random().Next)
-            {
-                Folder = store.Folder,
-            };
-            int before = desk.Remembered.AttemptCount;
+            PlayerSettings inForce = SettingsInForce.With(settings.Now, given);
+            var desk = new ScreenDesk(
+                new PlayerRecord(store, store.LoadMemory(inForce.Memory)),
+                new DrillShelf(library.Drills, store.Folder),
+                new SoundInUse(around.OpenSound(inForce.Sound, patience)),
+                new Circumstances(around.Time, Guid.NewGuid, new Random().Next),
+                inForce,
+                inForce.GlyphsFor(around.Variable));
+            int before = desk.Record.Memory.AttemptCount;
             try
             {
                 return run(desk, front =>
                 {
                     var shell = new Shell(settings.Now.ThemeFor(around.Variable), desk.Glyphs);
-                    var inForce = new SettingsInForce(shell, desk, settings, around, given, store.LoadMemory);
-                    desk.TakeUpKept();
-                    shell.Open(new TodayPage(shell, desk, settings, inForce.Settle, () => [.. store.Notices, .. library.Faults.Select(unread => unread.ToString())]));
+                    var changes = new SettingsInForce(shell, desk, settings, around, given, store.LoadMemory);
+                    desk.Sessions.TakeUpKept();
+                    shell.Open(new TodayPage(shell, desk, settings, changes.Settle, () => [.. store.Notices, .. library.Faults.Select(unread => unread.ToString())]));
                     if (front is not null)
                     {
                         shell.Open(front(shell));
@@ -54,14 +57,14 @@ internal static class OpenCommand
                     }
 
                     int ending = TerminalHost.Run(shell, new FailureReport(store.Folder, around.Time).Write);
-                    return desk.Close() is { } unkept ? around.Fail(unkept) : ending;
+                    return desk.Sessions.Close() is { } unkept ? around.Fail(unkept) : ending;
                 });
             }
             finally
             {
                 // Not the one it began with, if the player has chosen another.
                 desk.Sound.Dispose();
-                MemoryCommand.FitIfDue(around, store, before, desk.Remembered.AttemptCount);
+                MemoryCommand.FitIfDue(around, store, before, desk.Record.Memory.AttemptCount);
             }
         });
     }

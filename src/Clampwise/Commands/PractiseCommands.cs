@@ -1,7 +1,7 @@
 using System.CommandLine;
+using Clampwise.Application;
 using Clampwise.Plain;
 using Clampwise.Practice;
-using Clampwise.Screens;
 using Clampwise.Screens.Session;
 
 namespace Clampwise.Commands;
@@ -20,7 +20,7 @@ internal static class PractiseCommands
         var command = new Command("drill", "The daily drill, or one drill alone; with --plain line by line, for screen readers and pipes.") { id, plain, seed, fresh };
         command.SetAction(parsed => Run(around, parsed.GetValue(data), parsed.GetValue(minutes), new Wish(parsed.GetValue(plain), parsed.GetValue(seed), parsed.GetValue(fresh)), (desk, request) =>
             parsed.GetValue(id) is not { } wanted ? DailyPlanner.Plan(request)
-                : desk.Drills.FirstOrDefault(drill => drill.Id.ToString() == wanted) is { } drill ? DailyPlanner.Plan(request, drill)
+                : desk.Shelf.Drills.FirstOrDefault(drill => drill.Id.ToString() == wanted) is { } drill ? DailyPlanner.Plan(request, drill)
                 : null));
         return command;
     }
@@ -54,7 +54,7 @@ internal static class PractiseCommands
             PlanRequest usual = desk.Request();
             if (plan(desk, wish.Seed is { } given ? usual with { Seed = given } : usual) is not { } planned)
             {
-                return around.Refuse(new Theory.Fault($"there is no such drill: use one of {string.Join(", ", desk.Drills.Select(drill => drill.Id))}"));
+                return around.Refuse(new Theory.Fault($"there is no such drill: use one of {string.Join(", ", desk.Shelf.Drills.Select(drill => drill.Id))}"));
             }
 
             if (!PlainMode.IsChosen(around, wish.IsPlain))
@@ -64,8 +64,8 @@ internal static class PractiseCommands
                     : WaitingPage.ToStart(shell, desk, planned, () => Start(desk, planned, wish.Seed)));
             }
 
-            desk.TakeUpKept();
-            return wish.IsNew || desk.Waiting is not { } waiting
+            desk.Sessions.TakeUpKept();
+            return wish.IsNew || desk.Sessions.Waiting is not { } waiting
                 ? planned.IsEmpty ? NothingToAsk(around, planned) : RunPlain(around, desk, Start(desk, planned, wish.Seed))
                 : IsTakenUp(waiting, planned, wish) ? RunPlain(around, desk, waiting)
                 : around.Refuse(new Theory.Fault(PlainText.AnotherWaits(waiting, desk)));
@@ -76,14 +76,14 @@ internal static class PractiseCommands
         wish.Seed is null && waiting.Kind == planned.Kind && waiting.Title == planned.Title;
 
     private static SessionState Start(Desk desk, SessionPlan planned, int? seed) =>
-        desk.Start(planned) is var started && seed is { } given ? started with { Seed = given } : started;
+        desk.Sessions.Start(planned) is var started && seed is { } given ? started with { Seed = given } : started;
 
     private static int RunPlain(Surroundings around, Desk desk, SessionState session)
     {
-        desk.Rest(null);
+        desk.Sessions.Rest(null);
         PlainMode.SayNotices(around, desk);
         bool isKept = new PlainSession(desk, session, around.In, around.Out).Run();
-        return desk.Close() is { } unkept ? around.Fail(unkept) : isKept ? ExitCode.Good : ExitCode.Trouble;
+        return desk.Sessions.Close() is { } unkept ? around.Fail(unkept) : isKept ? ExitCode.Good : ExitCode.Trouble;
     }
 
     private static int NothingToAsk(Surroundings around, SessionPlan plan)

@@ -111,7 +111,7 @@ internal static class ProgressCommands
     private static MemoryState MemoryOf(ProgressStore store) => store.LoadMemory(SettingsOf(store).Memory);
 
     private static PracticeDay Today(Surroundings around, ProgressStore store) =>
-        SettingsOf(store).ForDesk(around.Variable, around.Time.LocalTimeZone).Calendar.DayOf(around.Time.GetUtcNow());
+        new PracticeCalendar(around.Time.LocalTimeZone, SettingsOf(store).DayStart).DayOf(around.Time.GetUtcNow());
 
     private static PlayerSettings SettingsOf(ProgressStore store) => new SettingsKeeper(SettingsFile.In(store.Folder)).Now;
 }

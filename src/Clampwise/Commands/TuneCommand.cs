@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Clampwise.Fretboard;
+using Clampwise.Plain;
 using Clampwise.Theory;
 
 namespace Clampwise.Commands;
@@ -25,38 +26,32 @@ internal static class TuneCommand
                 return around.Refuse("--a4", fault);
             }
 
-            Print(around.Out, TuningPlan.Of(read, pitch), parsed.GetValue(json));
+            var plan = TuningPlan.Of(read, pitch);
+            if (parsed.GetValue(json))
+            {
+                Print(around.Out, plan);
+            }
+            else
+            {
+                TuningLines.Print(around.Out, plan);
+            }
+
             return ExitCode.Good;
         });
         return command;
     }
 
-    /// <summary>Writes a plan, one line a target or pair.</summary>
-    public static void Print(TextWriter to, TuningPlan plan, bool asJson)
+    private static void Print(TextWriter to, TuningPlan plan)
     {
         foreach (StringNumber number in plan.Order)
         {
             StringTarget target = plan.Targets.First(candidate => candidate.String == number);
-            if (asJson)
-            {
-                JsonLines.Print(to, new TargetRow(number.Number, target.Pitch.ToString(), Math.Round(target.Hertz, 3), target.IsHeld));
-            }
-            else
-            {
-                to.WriteLine($"string {number}  {target.Pitch,-4} {target.Hertz,7:0.00} Hz  {(target.IsHeld ? "held: expect it sharp" : "free")}");
-            }
+            JsonLines.Print(to, new TargetRow(number.Number, target.Pitch.ToString(), Math.Round(target.Hertz, 3), target.IsHeld));
         }
 
         foreach (TuningPair pair in plan.Pairs)
         {
-            if (asJson)
-            {
-                JsonLines.Print(to, new PairRow(pair.Lower.Number, pair.Upper.Number, pair.Octaves, Math.Round(pair.CommonHertz, 3), pair.CrossesClamp, pair.Advice));
-            }
-            else
-            {
-                to.WriteLine(pair.Advice);
-            }
+            JsonLines.Print(to, new PairRow(pair.Lower.Number, pair.Upper.Number, pair.Octaves, Math.Round(pair.CommonHertz, 3), pair.CrossesClamp, pair.Advice));
         }
     }
 }

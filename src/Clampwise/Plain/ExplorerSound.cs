@@ -1,6 +1,6 @@
 using System.Globalization;
+using Clampwise.Application;
 using Clampwise.Fretboard;
-using Clampwise.Screens;
 using Clampwise.Sound;
 using Clampwise.Sound.Performing;
 using Clampwise.Sound.TuneUp;

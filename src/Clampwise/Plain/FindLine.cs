@@ -1,3 +1,4 @@
+using Clampwise.Application;
 using System.Globalization;
 using Clampwise.Fretboard;
 using Clampwise.Theory;
@@ -22,7 +23,7 @@ internal sealed record FindLine(VoicingQuery Query, int? MaxFret)
     /// </summary>
     public static Result<FindLine> Read(TypedLine line, Voicing held)
     {
-        Result<FindLine> read = new FindLine(Screens.FindPage.Explored, null);
+        Result<FindLine> read = new FindLine(Exploring.Usual, null);
         int at = 1;
         while (at < line.Words.Count && read.IsGood)
         {

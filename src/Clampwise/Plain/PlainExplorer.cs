@@ -1,8 +1,7 @@
 using System.Globalization;
-using Clampwise.Commands;
+using Clampwise.Application;
 using Clampwise.Fretboard;
 using Clampwise.Practice;
-using Clampwise.Screens;
 using Clampwise.Theory;
 
 namespace Clampwise.Plain;
@@ -31,7 +30,7 @@ internal sealed class PlainExplorer(Desk desk, Voicing start, TextReader input, 
         return !_hasLost;
     }
 
-    private Hand Player => desk.Settings.Questions.Hand;
+    private Hand Player => desk.Settings.Hand;
 
     private Setup Setup => _hand.Held.Setup;
 
@@ -77,7 +76,7 @@ internal sealed class PlainExplorer(Desk desk, Voicing start, TextReader input, 
         _ => new Fault($"'{line.Words[0].Text}' is no word here: type help for the words, or say what a string should do, such as 3 fret 4", line.Words[0].Column),
     };
 
-    private Setup[] Setups => [.. desk.Drills.Select(drill => drill.Setup).Distinct()];
+    private Setup[] Setups => [.. desk.Shelf.Drills.Select(drill => drill.Setup).Distinct()];
 
     private Fault? Compare(TypedLine line)
     {
@@ -173,15 +172,15 @@ internal sealed class PlainExplorer(Desk desk, Voicing start, TextReader input, 
 
     private Fault? Tune()
     {
-        TuneCommand.Print(output, TuningPlan.Of(Setup, desk.Settings.Style.ConcertPitch), asJson: false);
+        TuningLines.Print(output, TuningPlan.Of(Setup, desk.Settings.Style.ConcertPitch));
         return null;
     }
 
     private Fault? Keep()
     {
-        output.WriteLine(desk.Keep(_hand.Held));
-        Drill wanted = OwnDrill.With(desk.Drills, _hand.Held);
-        _hasLost |= !desk.Drills.Any(drill => drill.Id == wanted.Id && drill.Voicings.Length == wanted.Voicings.Length);
+        output.WriteLine(desk.Shelf.Keep(_hand.Held));
+        Drill wanted = OwnDrill.With(desk.Shelf.Drills, _hand.Held);
+        _hasLost |= !desk.Shelf.Drills.Any(drill => drill.Id == wanted.Id && drill.Voicings.Length == wanted.Voicings.Length);
         return null;
     }
 

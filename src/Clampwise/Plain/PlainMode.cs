@@ -1,4 +1,4 @@
-using Clampwise.Screens;
+using Clampwise.Application;
 using Clampwise.Storage;
 using Clampwise.Theory;
 
@@ -28,7 +28,7 @@ internal static class PlainMode
     /// <summary>Says what the first screen would say in passing: no sound, and drills of the player's own that can't be read.</summary>
     public static void SayNotices(Surroundings around, Desk desk)
     {
-        foreach (Fault unread in desk.Folder is { } folder ? DrillLibrary.Load(folder).Faults : [])
+        foreach (Fault unread in desk.Shelf.Folder is { } folder ? DrillLibrary.Load(folder).Faults : [])
         {
             around.Error.WriteLine($"clampwise: {unread}");
         }

@@ -1,6 +1,5 @@
+using Clampwise.Application;
 using Clampwise.Practice;
-using Clampwise.Screens;
-using Clampwise.Screens.Session;
 
 namespace Clampwise.Plain;
 
@@ -85,7 +84,7 @@ internal sealed partial class PlainSession : ISessionView
         SayAll([.. PlainText.Question(open.Question, isNewSetup), .. open.Question.Hints.Take(open.Hints).Select(hint => PlainText.Hint(hint, open.Question))]);
     }
 
-    private void SayVerdict(Grade grade) => SayAll(PlainText.Verdict(_verdict!, grade, _run.State.Open!.Question, _desk.Settings.Questions.Hand));
+    private void SayVerdict(Grade grade) => SayAll(PlainText.Verdict(_verdict!, grade, _run.State.Open!.Question, _desk.Settings.Hand));
 
     private void SayAll(IEnumerable<string> lines)
     {

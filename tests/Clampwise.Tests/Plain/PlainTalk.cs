@@ -1,7 +1,6 @@
-using Clampwise.Charts;
+using Clampwise.Application;
 using Clampwise.Plain;
 using Clampwise.Practice;
-using Clampwise.Screens;
 using Clampwise.Sound.Players;
 using Clampwise.Storage;
 using Clampwise.Tests.Screens;
@@ -19,11 +18,14 @@ internal sealed class PlainTalk
         Time.SetUtcNow(new DateTimeOffset(2026, 3, 2, 18, 0, 0, TimeSpan.Zero));
         int ids = 0;
         Desk = new Desk(
-            DrillLibrary.Shipped.Drills, Log, MemoryState.Empty(FsrsSettings.Usual), Sound, new DeskSettings(GlyphSet.Ascii, PracticeCalendar.Utc, FsrsSettings.Usual), Time,
-            () => new Guid(++ids, 0, 0, new byte[8]), () => 7);
-        Drill drill = Desk.Drills.First(known => known.Id.ToString() == Drill);
+            new PlayerRecord(Log, MemoryState.Empty(FsrsSettings.Usual)),
+            new DrillShelf(DrillLibrary.Shipped.Drills),
+            new SoundInUse(Sound),
+            new Circumstances(Time, () => new Guid(++ids, 0, 0, new byte[8]), () => 7),
+            new PracticeSettings());
+        Drill drill = Desk.Shelf.Drills.First(known => known.Id.ToString() == Drill);
         PlannedItem[] items = [.. Repertoire.Of([drill]).Items.Where(item => item.Key.Direction == direction).Take(questions).Select(item => new PlannedItem(item, SessionPart.New))];
-        Session = Desk.Start(new SessionPlan(SessionKind.Quiz, [.. items], [], length));
+        Session = Desk.Sessions.Start(new SessionPlan(SessionKind.Quiz, [.. items], [], length));
     }
 
     public FakeTimeProvider Time { get; } = new();

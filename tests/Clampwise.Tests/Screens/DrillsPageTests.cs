@@ -1,3 +1,4 @@
+using Clampwise.Charts;
 using Clampwise.Terminal;
 
 namespace Clampwise.Tests.Screens;
@@ -9,7 +10,7 @@ public class DrillsPageTests
     public void What_lies_above_and_below_is_counted()
     {
         using var room = new Room(60, 20);
-        int all = room.Desk.Drills.Length;
+        int all = room.Desk.Shelf.Drills.Length;
         Assert.Contains($"{all - 4} more below", room.Type("d").Screen);
         Assert.DoesNotContain("above", room.Screen);
         room.Press(KeyPress.Down, KeyPress.Down, KeyPress.Down, KeyPress.Down);
@@ -29,7 +30,7 @@ public class DrillsPageTests
     public void What_is_said_of_a_drill_is_never_cut(int columns, int rows)
     {
         using var room = new Room(columns, rows, settingsFile: "[guitar]\nclamps = \"3\"\n");
-        room.Desk.Use(room.Settings.Now.ForDesk(_ => null, TimeZoneInfo.Utc));
+        room.Desk.Use(room.Settings.Now, GlyphSet.Ascii);
         room.Type("d");
         Assert.Contains("comes next", room.Screen);
         Assert.Contains("not open yet", room.Screen);

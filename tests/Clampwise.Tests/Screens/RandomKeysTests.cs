@@ -52,9 +52,9 @@ public class RandomKeysTests
         }
 
         MemoryState rebuilt = MemoryState.Rebuild(room.Log.ReadAll(), room.Desk.Settings.Memory);
-        Assert.Equal(rebuilt.AttemptCount, room.Desk.Remembered.AttemptCount);
-        Assert.Equal(rebuilt.Items.Count, room.Desk.Remembered.Items.Count);
-        Assert.All(rebuilt.Items, pair => Assert.Equal(pair.Value.Memory, room.Desk.Remembered.Items[pair.Key].Memory));
+        Assert.Equal(rebuilt.AttemptCount, room.Desk.Record.Memory.AttemptCount);
+        Assert.Equal(rebuilt.Items.Count, room.Desk.Record.Memory.Items.Count);
+        Assert.All(rebuilt.Items, pair => Assert.Equal(pair.Value.Memory, room.Desk.Record.Memory.Items[pair.Key].Memory));
     }
 
     // To the first page, where the ways part: left to chance alone, keys stay in sessions.

@@ -1,3 +1,4 @@
+using Clampwise.Application;
 using Clampwise.Charts;
 using Clampwise.Look;
 using Clampwise.Practice;
@@ -24,11 +25,14 @@ internal sealed class Room : IDisposable
         _terminal = new TestTerminal(columns, rows, theme, glyphs);
         Time.SetUtcNow(new DateTimeOffset(2026, 3, 2, 18, 0, 0, TimeSpan.Zero));
         Sound = isAudible ? new CapturedOut() : new SilentOut("no sound here", new PluckedGuitar());
-        var settings = new DeskSettings(_terminal.Glyphs, PracticeCalendar.Utc, FsrsSettings.Usual);
         int ids = 0;
-        Desk = new Desk(
-            drills ?? DrillLibrary.Shipped.Drills, Log, MemoryState.Empty(FsrsSettings.Usual), Sound, settings, Time,
-            () => new Guid(++ids, 0, 0, new byte[8]), () => 7 + (0 * ++Seeds));
+        Desk = new ScreenDesk(
+            new PlayerRecord(Log, MemoryState.Empty(FsrsSettings.Usual)),
+            new DrillShelf(drills ?? DrillLibrary.Shipped.Drills),
+            new SoundInUse(Sound),
+            new Circumstances(Time, () => new Guid(++ids, 0, 0, new byte[8]), () => 7 + (0 * ++Seeds)),
+            PlayerSettings.Usual,
+            _terminal.Glyphs);
         if (settingsFile is not null)
         {
             File.WriteAllText(Path.Combine(_folder, "settings.toml"), settingsFile);
@@ -40,7 +44,9 @@ internal sealed class Room : IDisposable
             OpenSound = (asked, _) =>
             {
                 Opened.Add(asked);
-                return new CapturedOut();
+                var opened = new CapturedOut();
+                Played.Add(opened);
+                return opened;
             },
         };
         var inForce = new SettingsInForce(Shell, Desk, Settings, around, given, memory =>
@@ -61,6 +67,9 @@ internal sealed class Room : IDisposable
     /// <summary>Sounds that were opened since.</summary>
     public List<SoundSettings> Opened { get; } = [];
 
+    /// <summary>What was played through each of them.</summary>
+    public List<CapturedOut> Played { get; } = [];
+
     /// <summary>Settings by which the log was worked out anew.</summary>
     public List<FsrsSettings> Remembered { get; } = [];
 
@@ -73,7 +82,7 @@ internal sealed class Room : IDisposable
 
     public ISoundOut Sound { get; }
 
-    public Desk Desk { get; }
+    public ScreenDesk Desk { get; }
 
     public Shell Shell => _terminal.Shell;
 

@@ -105,7 +105,7 @@ internal static class Scenes
     {
         PracticeItem item = room.Desk.Repertoire.Items.First(item => item.Key.Direction == direction);
         PlannedItem[] planned = [new PlannedItem(item, SessionPart.Due)];
-        room.Shell.Open(new SessionPage(room.Shell, room.Desk, room.Desk.Start(new SessionPlan(SessionKind.Daily, [.. planned], [], TimeSpan.FromMinutes(15)))));
+        room.Shell.Open(new SessionPage(room.Shell, room.Desk, room.Desk.Sessions.Start(new SessionPlan(SessionKind.Daily, [.. planned], [], TimeSpan.FromMinutes(15)))));
         return room;
     }
 

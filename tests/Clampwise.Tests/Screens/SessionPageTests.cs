@@ -1,3 +1,4 @@
+using Clampwise.Settings;
 using Clampwise.Charts;
 using Clampwise.Look;
 using Clampwise.Practice;
@@ -65,7 +66,7 @@ public class SessionPageTests
     {
         using var plain = new Room();
         using var signed = new Room();
-        signed.Desk.Use(signed.Desk.Settings with { Dots = Enum.Parse<DotSign>(sign) });
+        signed.Desk.Use(PlayerSettings.Usual with { Dots = Enum.Parse<DotSign>(sign) }, signed.Desk.Glyphs);
         foreach (Room room in (Room[])[plain, signed])
         {
             room.Press(KeyPress.Enter);
@@ -256,7 +257,7 @@ public class SessionPageTests
     {
         using var room = new Room();
         room.Press(KeyPress.Enter);
-        for (int i = 0; i < 60 && room.Desk.Log.ReadAll().OfType<Attempt>().All(attempt => attempt.Item.Direction != Direction.NamePlaceShape); i++)
+        for (int i = 0; i < 60 && room.Desk.Record.Log.ReadAll().OfType<Attempt>().All(attempt => attempt.Item.Direction != Direction.NamePlaceShape); i++)
         {
             int before = room.Log.Attempts.Count();
             if (room.Screen.Contains("from the nut 000000", StringComparison.Ordinal))

@@ -2,7 +2,6 @@ using Clampwise.Charts;
 using Clampwise.Look;
 using Clampwise.Screens;
 using Clampwise.Settings;
-using Clampwise.Sound.Players;
 using Clampwise.Terminal;
 
 namespace Clampwise.Tests.Screens;
@@ -141,7 +140,7 @@ public class SettingsPageTests
         Assert.Empty(room.Opened);
         room.Type("p").Type("p");
         Assert.Equal([50.0], room.Opened.Select(sound => sound.Latency.TotalMilliseconds));
-        Assert.Equal(2, ((CapturedOut)room.Desk.Sound).Played.Count);
+        Assert.Equal(2, Assert.Single(room.Played).Played.Count);
         room.Press(KeyPress.Left, KeyPress.Esc);
         Assert.Equal([50.0, 45.0], room.Opened.Select(sound => sound.Latency.TotalMilliseconds));
     }

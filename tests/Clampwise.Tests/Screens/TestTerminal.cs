@@ -21,7 +21,7 @@ internal sealed class TestTerminal : IDisposable
         Glyphs = glyphs ?? GlyphSet.Unicode;
         Shell = new Shell(theme ?? Theme.Plain, Glyphs);
         _screen = new TerminalScreen(Shell);
-        _app = Application.Create(new VirtualTimeProvider());
+        _app = global::Terminal.Gui.App.Application.Create(new VirtualTimeProvider());
         _app.Init("ansi");
         TerminalHost.UseOwnGround();
         _app.Driver!.SetScreenSize(columns, rows);

@@ -6,10 +6,10 @@ namespace Clampwise.Screens;
 
 /// <summary>How the explorer's fretboard is looked at: how much of the neck, and what stands on the dots.</summary>
 /// <param name="desk">Draws it, and knows the player's settings to begin with.</param>
-internal sealed class BoardView(Desk desk)
+internal sealed class BoardView(ScreenDesk desk)
 {
     private static readonly DotSign[] s_signs = Enum.GetValues<DotSign>();
-    private DotSign _sign = desk.Settings.Dots;
+    private DotSign _sign = desk.Dots;
     private int? _frets;
     private (int Width, int Height) _room;
 

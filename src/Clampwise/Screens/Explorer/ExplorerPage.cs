@@ -9,7 +9,7 @@ using Clampwise.Theory;
 namespace Clampwise.Screens;
 
 /// <summary>A fretboard to walk on: what the hand does, how it sounds, and both names at every step.</summary>
-internal sealed class ExplorerPage(Shell shell, Desk desk, Setup setup) : Page
+internal sealed class ExplorerPage(Shell shell, ScreenDesk desk, Setup setup) : Page
 {
     private const int NameRows = 4;
     private const int WordRows = 4;
@@ -40,7 +40,7 @@ internal sealed class ExplorerPage(Shell shell, Desk desk, Setup setup) : Page
         IReadOnlyList<Line> board = _view.Draw(Picture, width, height - NameRows - WordRows);
         Line[] said =
         [
-            .. Held.TryGet(out Voicing? good, out Fault? fault) ? Names(good, desk.Settings.Questions.Hand, width) : Line.Wrap(fault.Message, width, Tone.Wrong),
+            .. Held.TryGet(out Voicing? good, out Fault? fault) ? Names(good, desk.Settings.Hand, width) : Line.Wrap(fault.Message, width, Tone.Wrong),
             .. _notice is null ? [] : Line.Wrap(_notice, width, Tone.Wrong),
         ];
         int left = height - board.Count - said.Length;
@@ -109,7 +109,7 @@ internal sealed class ExplorerPage(Shell shell, Desk desk, Setup setup) : Page
                 shell.Open(new TunePage(shell, desk, _hand.Setup));
                 return true;
             case 'k':
-                _notice = Held.TryGet(out Voicing? voicing, out Fault? fault) ? desk.Keep(voicing) : fault.Message;
+                _notice = Held.TryGet(out Voicing? voicing, out Fault? fault) ? desk.Shelf.Keep(voicing) : fault.Message;
                 return true;
             default:
                 return false;

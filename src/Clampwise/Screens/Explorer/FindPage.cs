@@ -1,3 +1,4 @@
+using Clampwise.Application;
 using System.Collections.Immutable;
 using Clampwise.Charts;
 using Clampwise.Fretboard;
@@ -15,11 +16,8 @@ internal sealed class FindPage : Page
 {
     private const int ListRows = 10;
 
-    /// <summary>What the explorer asks for unless told otherwise: chords rather than fragments, and no more than one goes through. Our judgement.</summary>
-    public static VoicingQuery Explored { get; } = new() { MinStrings = 4, Limit = 40 };
-
     private readonly Shell _shell;
-    private readonly Desk _desk;
+    private readonly ScreenDesk _desk;
     private readonly Finder _finder;
     private readonly Action<Voicing> _choose;
     private Entry _entry = Entry.Empty;
@@ -28,10 +26,10 @@ internal sealed class FindPage : Page
     private string _said = "Type a chord name, then Enter.";
     private int _at;
 
-    public FindPage(Shell shell, Desk desk, Setup setup, Action<Voicing> choose)
+    public FindPage(Shell shell, ScreenDesk desk, Setup setup, Action<Voicing> choose)
     {
         (_shell, _desk, _choose) = (shell, desk, choose);
-        _finder = new Finder(setup, desk.Settings.Questions.Hand);
+        _finder = new Finder(setup, desk.Settings.Hand);
     }
 
     public override string Title => "find";
@@ -131,7 +129,7 @@ internal sealed class FindPage : Page
 
     private void Find()
     {
-        Result<FindResult> result = ChordSymbol.Parse(_entry.Text.Trim()).Then(symbol => _finder.Find(Explored with
+        Result<FindResult> result = ChordSymbol.Parse(_entry.Text.Trim()).Then(symbol => _finder.Find(Exploring.Usual with
         {
             ShapeName = _isShapeName ? symbol : null,
             SoundingName = _isShapeName ? null : symbol,
@@ -143,7 +141,7 @@ internal sealed class FindPage : Page
         }
 
         (_found, _at) = (found.Voicings, 0);
-        _said = found.Total == 0 ? $"no voicing of {_entry.Text} with at least {Explored.MinStrings} strings that a hand can finger" : $"{Counted.Of(found.Total, "voicing")}, the best first";
+        _said = found.Total == 0 ? $"no voicing of {_entry.Text} with at least {Exploring.Usual.MinStrings} strings that a hand can finger" : $"{Counted.Of(found.Total, "voicing")}, the best first";
     }
 
     private static Line FoundLine(FoundVoicing found, bool isHere, int width)

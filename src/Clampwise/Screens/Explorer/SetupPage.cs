@@ -20,14 +20,14 @@ internal sealed class SetupPage : Page
     private const int LongestText = 60;
     private const int WordRows = 8;
     private readonly Shell _shell;
-    private readonly Desk _desk;
+    private readonly ScreenDesk _desk;
     private readonly Action<Setup> _choose;
     private string _text;
     private int _at = -1;
     private string? _refusal;
     private Setup _shown;
 
-    public SetupPage(Shell shell, Desk desk, Setup now, Action<Setup> choose)
+    public SetupPage(Shell shell, ScreenDesk desk, Setup now, Action<Setup> choose)
     {
         (_shell, _desk, _choose) = (shell, desk, choose);
         (_text, _shown) = (now.ToString(), now);

@@ -1,3 +1,4 @@
+using Clampwise.Application;
 using Clampwise.Look;
 using Clampwise.Terminal;
 

@@ -1,3 +1,4 @@
+using Clampwise.Application;
 using Clampwise.Look;
 using Clampwise.Practice;
 using Clampwise.Terminal;
@@ -12,7 +13,7 @@ internal sealed class SessionPage : Page, ISessionView
 {
     private const int HintRows = 3;
     private readonly Shell _shell;
-    private readonly Desk _desk;
+    private readonly ScreenDesk _desk;
     private readonly SessionRun _run;
     private AnswerPad? _pad;
     private VerdictView? _verdict;
@@ -22,7 +23,7 @@ internal sealed class SessionPage : Page, ISessionView
     private int _shownSeconds;
 
     /// <summary>A session to begin, or to take up again.</summary>
-    public SessionPage(Shell shell, Desk desk, SessionState session)
+    public SessionPage(Shell shell, ScreenDesk desk, SessionState session)
     {
         _shell = shell;
         _desk = desk;
@@ -32,7 +33,7 @@ internal sealed class SessionPage : Page, ISessionView
 
     private SessionState State => _run.State;
 
-    public override string Title => SessionText.Title(State.Kind, State.Title);
+    public override string Title => SessionWords.Title(State.Kind, State.Title);
 
     public override string Corner => SessionText.Progress(State, _desk.Now);
 
@@ -103,7 +104,7 @@ internal sealed class SessionPage : Page, ISessionView
     public override void Enter()
     {
         _desk.Sound.Changed += OnSoundChanged;
-        _desk.Rest(null);
+        _desk.Sessions.Rest(null);
         _run.Begin();
     }
 
@@ -220,8 +221,8 @@ internal sealed class SessionPage : Page, ISessionView
     {
         _isSkipping = false;
         int number = key.Sign - '1';
-        return number >= 0 && number < SessionText.Reasons.Count
-            ? Happen(new SessionEvent.Skipped(_desk.Stamp(), SessionText.Reasons[number].Reason))
+        return number >= 0 && number < SessionWords.Reasons.Count
+            ? Happen(new SessionEvent.Skipped(_desk.Stamp(), SessionWords.Reasons[number].Reason))
             : true;
     }
 
@@ -246,7 +247,7 @@ internal sealed class SessionPage : Page, ISessionView
 
     private bool Heard(bool isHeard)
     {
-        _notice = isHeard ? _notice : SessionText.NothingHeard(_desk.Sound.IsAudible);
+        _notice = isHeard ? _notice : SessionWords.NothingHeard(_desk.Sound.IsAudible);
         return true;
     }
 

@@ -1,3 +1,4 @@
+using Clampwise.Application;
 using Clampwise.Fretboard;
 using Clampwise.Look;
 using Clampwise.Practice;
@@ -11,59 +12,28 @@ internal static class SessionText
 
     public static IReadOnlyList<(string Key, string Does)> SkipKeys { get; } = [("1-5", "reason"), ("Esc", "keep the question")];
 
-    public static IReadOnlyList<(SkipReason Reason, string Words)> Reasons { get; } =
-    [
-        (SkipReason.NotNow, "not now"),
-        (SkipReason.HandNeedsRest, "my hand needs a rest"),
-        (SkipReason.NoInstrument, "no guitar at hand, or it is clamped otherwise"),
-        (SkipReason.CannotListen, "I can't listen here"),
-        (SkipReason.LooksWrong, "the question looks wrong"),
-    ];
-
-    /// <summary>What each grade means, a line each, the lowest first.</summary>
-    public static IReadOnlyList<string> GradesInWords { get; } =
-    [
-        "missed: wrong, or not known.",
-        "strained: right, with effort or help.",
-        "steady: right.",
-        "instant: right at once.",
-    ];
-
     public static IReadOnlyList<string> Help { get; } =
     [
         "Each question shows a shape, plays a voicing or gives a name, and asks for the other side. The shape name is counted from the home clamp; the sounding name is at concert pitch. Any correct reading of a chord is taken, in either spelling.",
         "Answer with the number of a choice, or press t and type a name (Tab completes it, and goes on through all that fit; the first letter needs no Shift). To place a shape: " + HandOnFretboard.KeyWords + ", Enter answers. Any shape that a hand can play and that bears the name is right.",
         "r plays again, l slower, g string by string, e all open strings; none of them costs anything. h gives a hint, k says that you don't know, n skips, p or Esc stops the clock. While you type, F2 to F8 do the same.",
         "After the verdict: r plays yours and the right one, d only the strings that differ. y turns between the two shapes, b draws both on one fretboard, and says string by string what differs. u takes the answer back. Up and Down change the grade, if you know better how it went:",
-        .. GradesInWords,
+        .. SessionWords.GradesInWords,
     ];
-
-    /// <summary>What a session is called: by its own title, else by its kind.</summary>
-    public static string Title(SessionKind kind, string? own) => own ?? kind switch
-    {
-        SessionKind.Daily => "the daily drill",
-        SessionKind.Quiz => "name that voicing",
-        _ => "weak shapes",
-    };
-
-    /// <summary>What a session is called and how long it has run: <c>the daily drill, 1:58 practised</c>.</summary>
-    public static string InShort(SessionState session, Moment now) => $"{Title(session.Kind, session.Title)}, {Clock(session.Clock.At(now))} practised";
 
     /// <summary>Time left, or questions left where there is no clock.</summary>
     public static string Progress(SessionState state, Moment now)
     {
         string answered = $"{state.Outcomes.Length} answered";
         return state.LeftAt(now) is { } left
-            ? $"{answered}   {Clock(left > TimeSpan.Zero ? left : TimeSpan.Zero)} left"
+            ? $"{answered}   {SessionWords.Clock(left > TimeSpan.Zero ? left : TimeSpan.Zero)} left"
             : $"{answered}   {state.Queue.Length + state.Close.Length + (state.Phase == SessionPhase.Asking ? 1 : 0)} to come";
     }
-
-    public static string Clock(TimeSpan time) => $"{(int)time.TotalMinutes}:{time.Seconds:00}";
 
     public static IEnumerable<Line> Head(OpenQuestion open, int width)
     {
         Setup setup = open.Question.Setup;
-        string part = Part(open.Planned.Part);
+        string part = SessionWords.Part(open.Planned.Part);
         yield return Line.Of($"{setup}", Tone.Held).And($"   {open.Planned.Item.Drill.Title}{(part.Length > 0 ? $" ({part})" : "")}", Tone.Quiet);
         foreach (Line line in Line.Wrap(open.Question.Ask, width, Tone.Strong))
         {
@@ -76,7 +46,7 @@ internal static class SessionText
     public static IReadOnlyList<Line> Paused(SessionState state, Moment now, int width) =>
     [
         Line.Empty,
-        .. Line.Wrap($"The clock stands at {Clock(state.Clock.At(now))}. Everything answered so far is kept.", width, Tone.Strong),
+        .. Line.Wrap($"The clock stands at {SessionWords.Clock(state.Clock.At(now))}. Everything answered so far is kept.", width, Tone.Strong),
         Line.Empty,
         Line.Of("Let the hands hang for a moment."),
         Line.Empty,
@@ -85,12 +55,9 @@ internal static class SessionText
         Line.Of("  Esc    ", Tone.Key).And("back to today; the session waits there"),
     ];
 
-    public static IEnumerable<Line> SkipReasons() => Reasons
+    public static IEnumerable<Line> SkipReasons() => SessionWords.Reasons
         .Select((reason, index) => Line.Of($"   {index + 1}  ", Tone.Key).And(reason.Words))
         .Prepend(Line.Of("Skip it because:", Tone.Strong));
-
-    /// <summary>What is said where a key or a word has nothing to play.</summary>
-    public static string NothingHeard(bool isAudible) => isAudible ? "There is nothing to hear in this question." : "There is no sound.";
 
     /// <summary>The keys while an answer is typed.</summary>
     public static IEnumerable<(string Key, string Does)> TypingKeys(OpenQuestion open, bool isAudible)
@@ -133,16 +100,4 @@ internal static class SessionText
     }
 
     private static bool HasHint(OpenQuestion open) => open.Hints < open.Question.Hints.Length;
-
-    /// <summary>Why a question is asked now, in a word; empty if there is nothing to say.</summary>
-    public static string Part(SessionPart part) => part switch
-    {
-        SessionPart.WarmUp => "warm-up",
-        SessionPart.New => "new",
-        SessionPart.Weak => "weak",
-        SessionPart.Contrast => "told apart",
-        SessionPart.Again => "once more",
-        SessionPart.Close => "to close",
-        _ => "",
-    };
 }

@@ -1,3 +1,4 @@
+using Clampwise.Application;
 using Clampwise.Look;
 using Clampwise.Practice;
 using Clampwise.Terminal;
@@ -5,11 +6,11 @@ using Clampwise.Terminal;
 namespace Clampwise.Screens.Session;
 
 /// <summary>What a session came to.</summary>
-internal sealed class SummaryPage(Shell shell, Desk desk, SessionSummary summary) : Page
+internal sealed class SummaryPage(Shell shell, ScreenDesk desk, SessionSummary summary) : Page
 {
     private const int BarWidth = 24;
 
-    public override string Title => $"{SessionText.Title(summary.Kind, summary.Title)}: done";
+    public override string Title => $"{SessionWords.Title(summary.Kind, summary.Title)}: done";
 
     public override IReadOnlyList<(string Key, string Does)> Keys { get; } = [("Enter", "back to today"), ("?", "help")];
 
@@ -24,7 +25,7 @@ internal sealed class SummaryPage(Shell shell, Desk desk, SessionSummary summary
         [
             Line.Empty,
             Line.Of(summary.Words, Tone.Strong),
-            Line.Of($"{SessionText.Clock(summary.Practised)} practised{(summary.WasCutShort ? ", ended early" : "")}; {summary.FirstSights} met for the first time.", Tone.Quiet),
+            Line.Of($"{SessionWords.Clock(summary.Practised)} practised{(summary.WasCutShort ? ", ended early" : "")}; {summary.FirstSights} met for the first time.", Tone.Quiet),
             Line.Empty,
             .. Enum.GetValues<Grade>().Reverse().Select(GradeLine),
         ];

@@ -6,7 +6,7 @@ using Clampwise.Practice;
 namespace Clampwise.Screens.Session;
 
 /// <summary>A verdict on the screen: what it was, both its names, how the answer differs.</summary>
-internal sealed class VerdictView(Verdict verdict, Grade grade, Question question, Desk desk)
+internal sealed class VerdictView(Verdict verdict, Grade grade, Question question, ScreenDesk desk)
 {
     /// <summary>Rows, beneath the question, that are many enough to keep some free.</summary>
     public const int RoomyRows = 23;

@@ -1,3 +1,4 @@
+using Clampwise.Application;
 using Clampwise.Look;
 using Clampwise.Practice;
 using Clampwise.Terminal;
@@ -8,12 +9,12 @@ namespace Clampwise.Screens.Session;
 internal sealed class WaitingPage : Page
 {
     private readonly Shell _shell;
-    private readonly Desk _desk;
+    private readonly ScreenDesk _desk;
     private readonly SessionState _waiting;
     private readonly SessionPlan _plan;
     private readonly Func<SessionState> _start;
 
-    private WaitingPage(Shell shell, Desk desk, SessionState waiting, SessionPlan plan, Func<SessionState> start) =>
+    private WaitingPage(Shell shell, ScreenDesk desk, SessionState waiting, SessionPlan plan, Func<SessionState> start) =>
         (_shell, _desk, _waiting, _plan, _start) = (shell, desk, waiting, plan, start);
 
     public override string Title => "a session waits";
@@ -29,20 +30,20 @@ internal sealed class WaitingPage : Page
     /// <param name="shell">Where the pages are shown.</param>
     /// <param name="desk">Where the session may wait.</param>
     /// <param name="plan">What is to be started; not empty.</param>
-    /// <param name="start">How it is started; by <see cref="Desk.Start"/> unless given.</param>
-    public static Page ToStart(Shell shell, Desk desk, SessionPlan plan, Func<SessionState>? start = null)
+    /// <param name="start">How it is started; by <see cref="SessionPlace.Start"/> unless given.</param>
+    public static Page ToStart(Shell shell, ScreenDesk desk, SessionPlan plan, Func<SessionState>? start = null)
     {
-        Func<SessionState> started = start ?? (() => desk.Start(plan));
-        return desk.Waiting is { } waiting ? new WaitingPage(shell, desk, waiting, plan, started) : new SessionPage(shell, desk, started());
+        Func<SessionState> started = start ?? (() => desk.Sessions.Start(plan));
+        return desk.Sessions.Waiting is { } waiting ? new WaitingPage(shell, desk, waiting, plan, started) : new SessionPage(shell, desk, started());
     }
 
     public override IReadOnlyList<Line> Draw(int width, int height) =>
     [
         Line.Empty,
-        .. Line.Wrap($"A session waits: {SessionText.InShort(_waiting, _desk.Now)}.", width, Tone.Strong),
+        .. Line.Wrap($"A session waits: {SessionWords.InShort(_waiting, _desk.Now)}.", width, Tone.Strong),
         .. Line.Wrap("Only one can wait. Starting another ends it; its answers are kept.", width, Tone.Quiet),
         Line.Empty,
-        Line.Of("  Enter  ", Tone.Key).And($"end it, and start {SessionText.Title(_plan.Kind, _plan.Title)}"),
+        Line.Of("  Enter  ", Tone.Key).And($"end it, and start {SessionWords.Title(_plan.Kind, _plan.Title)}"),
         Line.Of("  g      ", Tone.Key).And("go on with the one that waits"),
         Line.Of("  Esc    ", Tone.Key).And("keep it, and start nothing"),
     ];

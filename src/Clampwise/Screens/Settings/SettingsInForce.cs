@@ -13,7 +13,7 @@ internal sealed class SettingsInForce
     // Long enough for a device that works to say so, short enough not to be felt.
     private static readonly TimeSpan s_patience = TimeSpan.FromMilliseconds(300);
     private readonly Shell _shell;
-    private readonly Desk _desk;
+    private readonly ScreenDesk _desk;
     private readonly SettingsKeeper _settings;
     private readonly Surroundings _around;
     private readonly Func<FsrsSettings, MemoryState> _remember;
@@ -28,16 +28,15 @@ internal sealed class SettingsInForce
     /// <param name="around">Where devices and the environment come from.</param>
     /// <param name="given">A length of the daily drill that goes before the file's, until that is changed; null for none.</param>
     /// <param name="remember">What the log says of the player by other settings of memory.</param>
-    public SettingsInForce(Shell shell, Desk desk, SettingsKeeper settings, Surroundings around, TimeSpan? given, Func<FsrsSettings, MemoryState> remember)
+    public SettingsInForce(Shell shell, ScreenDesk desk, SettingsKeeper settings, Surroundings around, TimeSpan? given, Func<FsrsSettings, MemoryState> remember)
     {
         (_shell, _desk, _settings, _around, _given, _remember) = (shell, desk, settings, around, given, remember);
         (_heard, _remembered) = (settings.Now.Sound, settings.Now.Memory);
         settings.Changed += Apply;
     }
 
-    /// <summary>What the pages work with, given the settings and what goes before them.</summary>
-    public static DeskSettings ForDesk(PlayerSettings settings, Surroundings around, TimeSpan? given) =>
-        settings.ForDesk(around.Variable, around.Time.LocalTimeZone) with { SessionLength = given ?? settings.SessionLength };
+    /// <summary>The settings with what goes before them.</summary>
+    public static PlayerSettings With(PlayerSettings settings, TimeSpan? given) => settings with { SessionLength = given ?? settings.SessionLength };
 
     /// <summary>Opens the sound anew and works out anew what is remembered, if their settings have changed.</summary>
     public void Settle()
@@ -46,21 +45,20 @@ internal sealed class SettingsInForce
         if (_heard != now.Sound)
         {
             _heard = now.Sound;
-            _desk.Sound.Dispose();
-            _desk.Hear(_around.OpenSound(now.Sound, s_patience));
+            _desk.Sound.Change(() => _around.OpenSound(now.Sound, s_patience));
         }
 
         if (_remembered != now.Memory)
         {
             _remembered = now.Memory;
-            _desk.Learn(_remember(now.Memory));
+            _desk.Record.Learn(_remember(now.Memory));
         }
     }
 
     private void Apply(PlayerSettings before, PlayerSettings after)
     {
         _given = before.SessionLength == after.SessionLength ? _given : null;
-        _desk.Use(ForDesk(after, _around, _given));
+        _desk.Use(With(after, _given), after.GlyphsFor(_around.Variable));
         if (before.Theme != after.Theme || before.Glyphs != after.Glyphs)
         {
             _shell.Wear(after.ThemeFor(_around.Variable), after.GlyphsFor(_around.Variable));

@@ -13,7 +13,7 @@ namespace Clampwise.Screens;
 /// <param name="desk">What plays an example.</param>
 /// <param name="settings">The settings and their file.</param>
 /// <param name="settle">Puts to work what takes its time: called before an example sounds and when the page is left.</param>
-internal sealed class SettingsPage(Shell shell, Desk desk, SettingsKeeper settings, Action settle) : Page
+internal sealed class SettingsPage(Shell shell, ScreenDesk desk, SettingsKeeper settings, Action settle) : Page
 {
     private const int TitleWidth = 31;
     private const int AboutRows = 2;
@@ -149,7 +149,7 @@ internal sealed class SettingsPage(Shell shell, Desk desk, SettingsKeeper settin
     private bool Play()
     {
         settle();
-        DrillVoicing example = desk.Drills[0].Voicings[0];
+        DrillVoicing example = desk.Shelf.Drills[0].Voicings[0];
         desk.Sound.Play(Perform.Strum(example.Voicing, StrumDirection.Down, desk.Settings.Style));
         _notice = desk.Sound.Notice;
         return true;

@@ -8,9 +8,9 @@ using Clampwise.Terminal;
 namespace Clampwise.Screens;
 
 /// <summary>All drills, with how much of each has been met; any one can be practised by itself.</summary>
-internal sealed class DrillsPage(Shell shell, Desk desk) : Page
+internal sealed class DrillsPage(Shell shell, ScreenDesk desk) : Page
 {
-    private readonly ImmutableArray<Drill> _drills = desk.Drills;
+    private readonly ImmutableArray<Drill> _drills = desk.Shelf.Drills;
     private const int LyingRows = 8;
     private const int WordRows = 4;
     private const int TitleWidth = 46;
@@ -34,7 +34,7 @@ internal sealed class DrillsPage(Shell shell, Desk desk) : Page
     public override IReadOnlyList<Line> Draw(int width, int height)
     {
         HashSet<DrillId> open = [.. desk.Repertoire.Drills.Select(drill => drill.Id)];
-        HashSet<ShapeKey> met = [.. desk.Remembered.Items.Keys.Select(key => key.Shape)];
+        HashSet<ShapeKey> met = [.. desk.Record.Memory.Items.Keys.Select(key => key.Shape)];
         int room = Math.Max(1, height - 13);
         int top = Math.Clamp(_at - room + 1, 0, Math.Max(0, _drills.Length - room));
         Line[] list = [.. _drills.Skip(top).Take(room).Select((drill, index) => DrillLine(drill, top + index == _at, width, open, met))];

@@ -11,14 +11,14 @@ internal sealed class ProgressPage : Page
     private const int WeeksShown = 6;
     private const int DaysShown = 7;
     private readonly Shell _shell;
-    private readonly Desk _desk;
+    private readonly ScreenDesk _desk;
     private readonly ProgressReport _report;
     private int _top;
 
-    public ProgressPage(Shell shell, Desk desk)
+    public ProgressPage(Shell shell, ScreenDesk desk)
     {
         (_shell, _desk) = (shell, desk);
-        _report = ProgressReport.Of(desk.Log.ReadAll(), desk.Remembered, desk.Today);
+        _report = ProgressReport.Of(desk.Record.Log.ReadAll(), desk.Record.Memory, desk.Today);
     }
 
     public override string Title => "progress";

@@ -1,3 +1,4 @@
+using Clampwise.Application;
 using Clampwise.Charts;
 using Clampwise.Fretboard;
 using Clampwise.Look;
@@ -9,7 +10,7 @@ using Clampwise.Terminal;
 namespace Clampwise.Screens;
 
 /// <summary>The first screen: what is waiting, and one key that starts it.</summary>
-internal sealed class TodayPage(Shell shell, Desk desk, SettingsKeeper settings, Action settle, Func<IReadOnlyList<string>> notices) : Page
+internal sealed class TodayPage(Shell shell, ScreenDesk desk, SettingsKeeper settings, Action settle, Func<IReadOnlyList<string>> notices) : Page
 {
     private SessionPlan? _plan;
     private SessionPlan? _quiz;
@@ -17,12 +18,12 @@ internal sealed class TodayPage(Shell shell, Desk desk, SettingsKeeper settings,
 
     public override string Title => "today";
 
-    public override string Corner => desk.Settings.Calendar.Zone is { } zone
-        ? TimeZoneInfo.ConvertTime(desk.Time.GetUtcNow(), zone).ToString("dddd d MMMM", System.Globalization.CultureInfo.InvariantCulture)
+    public override string Corner => desk.Calendar.Zone is { } zone
+        ? TimeZoneInfo.ConvertTime(desk.Circumstances.Time.GetUtcNow(), zone).ToString("dddd d MMMM", System.Globalization.CultureInfo.InvariantCulture)
         : "";
 
     public override IReadOnlyList<(string Key, string Does)> Keys =>
-        [("Enter", desk.Resting is null ? "start" : "go on"), ("s", "settings"), ("?", "help"), ("q", "quit"), ("n", "name that voicing"), ("w", "weak shapes"), ("t", "tune up"), ("d", "drills"), ("e", "explore"), ("p", "progress")];
+        [("Enter", desk.Sessions.Resting is null ? "start" : "go on"), ("s", "settings"), ("?", "help"), ("q", "quit"), ("n", "name that voicing"), ("w", "weak shapes"), ("t", "tune up"), ("d", "drills"), ("e", "explore"), ("p", "progress")];
 
     public override IReadOnlyList<string> Help { get; } =
     [
@@ -35,14 +36,14 @@ internal sealed class TodayPage(Shell shell, Desk desk, SettingsKeeper settings,
     {
         SessionPlan plan = Plan;
         Setup setup = FirstSetup(plan);
-        int weak = WeakShapes.Find(desk.Repertoire.Items, desk.Remembered, desk.Today, desk.Repertoire).Length;
+        int weak = WeakShapes.Find(desk.Repertoire.Items, desk.Record.Memory, desk.Today, desk.Repertoire).Length;
         List<Line> lines =
         [
             Line.Empty,
             StartLine(plan),
             Line.Of("   n    ", Tone.Key).And("Name that voicing", Tone.Strong).And($"  {Quiz.Items.Length} {(desk.Sound.IsAudible ? "to see or hear, and name" : "to see and name")}", Tone.Quiet),
             Line.Of("   w    ", Tone.Key).And("Weak shapes", Tone.Strong).And(weak == 0 ? "        none just now" : $"        {weak} want another look", Tone.Quiet),
-            Line.Of("   d    ", Tone.Key).And("Drills", Tone.Strong).And($"             {desk.Repertoire.Drills.Length} of {desk.Drills.Length} open", Tone.Quiet),
+            Line.Of("   d    ", Tone.Key).And("Drills", Tone.Strong).And($"             {desk.Repertoire.Drills.Length} of {desk.Shelf.Drills.Length} open", Tone.Quiet),
             Line.Of("   e    ", Tone.Key).And("Explore", Tone.Strong).And("            see, hear and find voicings", Tone.Quiet),
             Line.Of("   t    ", Tone.Key).And("Tune up", Tone.Strong).And("            after the clamp went on", Tone.Quiet),
             Line.Of("   p    ", Tone.Key).And("Progress", Tone.Strong).And("           what has stuck", Tone.Quiet),
@@ -66,7 +67,7 @@ internal sealed class TodayPage(Shell shell, Desk desk, SettingsKeeper settings,
         _notice = null;
         if (key == KeyPress.Enter || key == KeyPress.Space)
         {
-            return desk.Resting is { } resting ? Open(new SessionPage(shell, desk, resting)) : Begin(Plan, "There is no drill to practise.");
+            return desk.Sessions.Resting is { } resting ? Open(new SessionPage(shell, desk, resting)) : Begin(Plan, "There is no drill to practise.");
         }
 
         switch (char.ToLowerInvariant(key.Sign))
@@ -107,7 +108,7 @@ internal sealed class TodayPage(Shell shell, Desk desk, SettingsKeeper settings,
     public override void Attend(bool isAttending) => (_plan, _quiz) = (null, null);
 
     private Setup FirstSetup(SessionPlan plan) =>
-        (desk.Resting?.Open?.Planned ?? plan.All.FirstOrDefault())?.Item.Drill.Setup ?? desk.Drills[0].Setup;
+        (desk.Sessions.Resting?.Open?.Planned ?? plan.All.FirstOrDefault())?.Item.Drill.Setup ?? desk.Shelf.Drills[0].Setup;
 
     private string? SoundNotice => desk.Sound.Notice is { } notice && !desk.Sound.IsAudible
         ? $"{notice}; no ear questions meanwhile"
@@ -137,12 +138,12 @@ internal sealed class TodayPage(Shell shell, Desk desk, SettingsKeeper settings,
     private Line StartLine(SessionPlan plan)
     {
         Line enter = Line.Of(" Enter  ", Tone.Key);
-        if (desk.Resting is { } resting)
+        if (desk.Sessions.Resting is { } resting)
         {
-            return enter.And("Go on", Tone.Strong).And($"              {SessionText.InShort(resting, desk.Now)}", Tone.Quiet);
+            return enter.And("Go on", Tone.Strong).And($"              {SessionWords.InShort(resting, desk.Now)}", Tone.Quiet);
         }
 
-        int fresh = plan.All.Count(planned => planned.Item is var item && !desk.Remembered.Items.ContainsKey(item.Key));
+        int fresh = plan.All.Count(planned => planned.Item is var item && !desk.Record.Memory.Items.ContainsKey(item.Key));
         return enter.And("The daily drill", Tone.Strong).And($"    {Counted.Of((int)desk.Settings.SessionLength.TotalMinutes, "minute")}: {plan.DueInAll} waiting, {fresh} unmet", Tone.Quiet);
     }
 }

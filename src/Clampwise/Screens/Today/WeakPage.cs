@@ -7,9 +7,9 @@ using Clampwise.Terminal;
 namespace Clampwise.Screens;
 
 /// <summary>The weak shapes, each with its reason, and their review.</summary>
-internal sealed class WeakPage(Shell shell, Desk desk) : Page
+internal sealed class WeakPage(Shell shell, ScreenDesk desk) : Page
 {
-    private ImmutableArray<WeakShape> Weak => WeakShapes.Find(desk.Repertoire.Items, desk.Remembered, desk.Today, desk.Repertoire);
+    private ImmutableArray<WeakShape> Weak => WeakShapes.Find(desk.Repertoire.Items, desk.Record.Memory, desk.Today, desk.Repertoire);
 
     public override string Title => "weak shapes";
 

@@ -13,7 +13,7 @@ internal sealed class DetunePage : Page
 {
     private const int WordRows = 5;
     private readonly Shell _shell;
-    private readonly Desk _desk;
+    private readonly ScreenDesk _desk;
     private readonly Setup _setup;
     private readonly Random _random;
     private DetuneLadder _ladder;
@@ -24,14 +24,14 @@ internal sealed class DetunePage : Page
     private int _asked;
     private int _right;
 
-    public DetunePage(Shell shell, Desk desk, Setup setup)
+    public DetunePage(Shell shell, ScreenDesk desk, Setup setup)
     {
         _shell = shell;
         _desk = desk;
         _setup = setup;
-        _random = new Random(desk.NewSeed());
+        _random = new Random(desk.Circumstances.NewSeed());
         // Where the player was left: the ladder is climbed again by what the log says.
-        _ladder = LogReading.Tunings(desk.Log.ReadAll())
+        _ladder = LogReading.Tunings(desk.Record.Log.ReadAll())
             .Aggregate(DetuneLadder.Start, (ladder, heard) => ladder.After(new DetuneVerdict(heard.IsStringRight, heard.IsAllRight)));
         _question = Ask();
     }
@@ -136,7 +136,7 @@ internal sealed class DetunePage : Page
 
         _verdict = _question.Judge(chosen, key == KeyPress.Up);
         Stamp stamp = _desk.Stamp();
-        _notice = _desk.Log.Append(new TuningHeard(
+        _notice = _desk.Record.Log.Append(new TuningHeard(
             stamp.Id, stamp.Now.Utc, _setup.ToString(), _question.String, _question.Detune.Value, _verdict.IsStringRight, _verdict.IsAllRight)) is { } fault
             ? $"Not kept: {fault}"
             : null;

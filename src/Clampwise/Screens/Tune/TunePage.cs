@@ -8,7 +8,7 @@ using Clampwise.Theory;
 namespace Clampwise.Screens;
 
 /// <summary>In tune after the clamp went on: every string's target, reference tones, and the pairs that show whether it holds.</summary>
-internal sealed class TunePage(Shell shell, Desk desk, Setup setup) : Page
+internal sealed class TunePage(Shell shell, ScreenDesk desk, Setup setup) : Page
 {
     private readonly TuningPlan _plan = TuningPlan.Of(setup, desk.Settings.Style.ConcertPitch);
     private int _pair;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Clampwise.Application;
 using Clampwise.Charts;
 using Clampwise.Fretboard;
 using Clampwise.Look;
@@ -12,7 +13,7 @@ using Clampwise.Theory;
 namespace Clampwise.Screens;
 
 /// <summary>The first minute: pick a clamp that you own, hear it, answer three questions; then the cautions, once. Esc skips to them.</summary>
-internal sealed class WelcomePage(Shell shell, Desk desk, SettingsKeeper settings) : Page
+internal sealed class WelcomePage(Shell shell, ScreenDesk desk, SettingsKeeper settings) : Page
 {
     // The clamps that are sold (common practice, no source); the drills of the program start with one over three strings.
     private static readonly ImmutableArray<(OwnClamps Own, string Words)> s_clamps =
@@ -75,7 +76,7 @@ internal sealed class WelcomePage(Shell shell, Desk desk, SettingsKeeper setting
     // In front again: the three questions are over or were put down.
     public override void Attend(bool isAttending) => _step = isAttending && _step == Step.Hear && _hasAsked ? Step.Cautions : _step;
 
-    private Drill Drill => desk.Drills.FirstOrDefault(drill => s_clamps[_at].Own.Fit(drill.Setup)) ?? desk.Drills[0];
+    private Drill Drill => desk.Shelf.Drills.FirstOrDefault(drill => s_clamps[_at].Own.Fit(drill.Setup)) ?? desk.Shelf.Drills[0];
 
     private List<Line> Pick(int width, int height)
     {

@@ -1,9 +1,9 @@
 using Clampwise.Practice;
 
-namespace Clampwise.Screens.Session;
+namespace Clampwise.Application;
 
 /// <summary>Where a session shows: on the screen, or line by line.</summary>
-internal interface ISessionView
+public interface ISessionView
 {
     /// <summary>Shows a question; its sound is being played.</summary>
     void ShowQuestion(Question question);

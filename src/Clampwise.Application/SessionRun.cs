@@ -2,10 +2,10 @@ using Clampwise.Practice;
 using Clampwise.Sound;
 using Step = Clampwise.Practice.Session;
 
-namespace Clampwise.Screens.Session;
+namespace Clampwise.Application;
 
 /// <summary>Steps a session and carries out its effects in their order: stores, plays, and tells a view what to show.</summary>
-internal sealed class SessionRun
+public sealed class SessionRun
 {
     private readonly Desk _desk;
     private readonly ISessionView _view;
@@ -61,10 +61,10 @@ internal sealed class SessionRun
     public void Leave()
     {
         _desk.Sound.Stop();
-        _desk.Learn(State.Memory);
+        _desk.Record.Learn(State.Memory);
         if (State.Phase != SessionPhase.Finished)
         {
-            _desk.Rest(Step.Step(State, new SessionEvent.Paused(_desk.Stamp()), _desk.World).State);
+            _desk.Sessions.Rest(Step.Step(State, new SessionEvent.Paused(_desk.Stamp()), _desk.World).State);
         }
     }
 
@@ -127,7 +127,7 @@ internal sealed class SessionRun
 
     private void Keep(LogEntry entry)
     {
-        if (_desk.Log.Append(entry) is { } fault)
+        if (_desk.Record.Log.Append(entry) is { } fault)
         {
             HasLost = true;
             _view.Say(fault.ToString());

@@ -1,10 +1,10 @@
 using Clampwise.Fretboard;
 using Clampwise.Practice;
 
-namespace Clampwise.Screens;
+namespace Clampwise.Application;
 
 /// <summary>The drill of kept voicings that the player has for each setup.</summary>
-internal static class OwnDrill
+public static class OwnDrill
 {
     /// <summary>Own drills come after the shipped ones.</summary>
     public const int Order = 1000;

@@ -1,7 +1,7 @@
-namespace Clampwise.Screens;
+namespace Clampwise.Application;
 
 /// <summary>What every player should be told about hands, ears and strings: offered, never a diagnosis.</summary>
-internal static class Cautions
+public static class Cautions
 {
     // Listening level: WHO/ITU H.870. The rest is common practice, no source.
     public static IReadOnlyList<string> All { get; } =

@@ -3,7 +3,7 @@ using Clampwise.Practice;
 using Clampwise.Sound;
 using Clampwise.Sound.Performing;
 
-namespace Clampwise.Screens.Session;
+namespace Clampwise.Application;
 
 /// <summary>What a session plays.</summary>
 internal sealed class SessionVoice(Desk desk)
