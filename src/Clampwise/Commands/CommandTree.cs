@@ -1,18 +1,17 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
-using System.Text.RegularExpressions;
 using Clampwise.Plain;
 
 namespace Clampwise.Commands;
 
 /// <summary>All commands of the program, and how one command line is carried out.</summary>
-internal static partial class CommandTree
+internal static class CommandTree
 {
     /// <summary>Carries out one command line and gives the exit code.</summary>
     public static int Run(string[] args, Surroundings around)
     {
         ParseResult parsed = Build(around).Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
-        if (FirstFault(parsed) is { } words)
+        if (Slips.First(parsed) is { } words)
         {
             around.Error.WriteLine($"clampwise: {words} (see clampwise {HelpOf(parsed)}--help)");
             return ExitCode.BadInput;
@@ -30,35 +29,12 @@ internal static partial class CommandTree
         }
     }
 
-    private static string? FirstFault(ParseResult parsed)
-    {
-        // What starts with two hyphens was meant as an option, and must not pass for data.
-        if (parsed.Tokens.FirstOrDefault(token => token.Type == TokenType.Argument && token.Value.StartsWith("--", StringComparison.Ordinal)) is { } unknown)
-        {
-            return $"there is no option {unknown.Value} here";
-        }
-
-        if (parsed.Errors.Count == 0)
-        {
-            return null;
-        }
-
-        string message = parsed.Errors[0].Message;
-        Match unread = UnreadNumber().Match(message);
-        return unread.Success
-            ? $"{unread.Groups["option"].Value}: expected a number, found '{unread.Groups["found"].Value}'"
-            : message.TrimEnd('.').ReplaceLineEndings(" ");
-    }
-
-    // The library's own words name the type of the runtime.
-    [GeneratedRegex("Cannot parse argument '(?<found>.*)' for option '(?<option>[^']*)'")]
-    private static partial Regex UnreadNumber();
-
-    private static RootCommand Build(Surroundings around)
+    /// <summary>The tree of commands.</summary>
+    internal static RootCommand Build(Surroundings around)
     {
         var root = new RootCommand("Practice drill and ear-training game for guitarists who play with partial capos.");
-        var data = new Option<string?>("--data") { Description = "The folder that holds your progress; the platform's own unless given.", HelpName = "folder", Recursive = true };
-        var minutes = new Option<int?>("--minutes") { Description = "How long the daily drill lasts, 1 to 120; it goes before the settings.", HelpName = "minutes", Recursive = true };
+        var data = new Option<string?>("--data") { Description = "The folder that holds your progress; the platform's own unless given.", HelpName = "folder" };
+        var minutes = new Option<int?>("--minutes") { Description = "How long the daily drill lasts, 1 to 120; it goes before the settings.", HelpName = "minutes" };
         minutes.Validators.Add(result =>
         {
             if (result.Tokens is [var token, ..] && int.TryParse(token.Value, out int asked) && (asked < 1 || asked > OpenCommand.MostMinutes))
@@ -85,6 +61,7 @@ internal static partial class CommandTree
         root.Add(DataCommand.Build(around, data));
         root.Add(SettingsCommand.Build(around, data));
         root.Add(DoctorCommand.Build(around, data));
+        Verb.ExplainHelp(root);
         root.SetAction(parsed => PlainMode.CanDraw(around) ? OpenCommand.Run(around, parsed.GetValue(data), parsed.GetValue(minutes)) : ShowHelp(root, around));
         return root;
     }
@@ -98,5 +75,7 @@ internal static partial class CommandTree
     }
 
     private static string HelpOf(ParseResult parsed) =>
-        parsed.CommandResult.Command is RootCommand ? "" : $"{parsed.CommandResult.Command.Name} ";
+        parsed.CommandResult.Command is RootCommand ? ""
+            : parsed.CommandResult.Parent is CommandResult { Command: not RootCommand } above ? $"{above.Command.Name} {parsed.CommandResult.Command.Name} "
+            : $"{parsed.CommandResult.Command.Name} ";
 }
