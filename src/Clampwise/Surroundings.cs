@@ -23,6 +23,9 @@ internal sealed record Surroundings(
     /// <summary>Columns and rows of the terminal; null without one.</summary>
     public Func<(int Columns, int Rows)?> Size { get; init; } = () => null;
 
+    /// <summary>True if results are printed as JSON, so that what is wrong is too.</summary>
+    public bool IsJson { get; init; }
+
     /// <summary>Opens the sound, and waits so long for the device's answer.</summary>
     public Func<SoundSettings, TimeSpan, ISoundOut> OpenSound { get; init; } = SoundSystem.Open;
 
@@ -32,7 +35,7 @@ internal sealed record Surroundings(
         bool isTerminal = !Console.IsInputRedirected && !Console.IsOutputRedirected;
         return new Surroundings(Console.In, Console.Out, Console.Error, isTerminal, TimeProvider.System, Environment.GetEnvironmentVariable, Thread.Sleep)
         {
-            Size = () => isTerminal ? (Console.WindowWidth, Console.WindowHeight) : null,
+            Size = () => Console.IsOutputRedirected ? null : (Console.WindowWidth, Console.WindowHeight),
         };
     }
 }

@@ -5,7 +5,7 @@ namespace Clampwise.Tests;
 
 /// <summary>
 /// What README.md says is true: every <c>$ clampwise ...</c> in a console block, with lines piped in by <c>printf</c> or without, is
-/// carried out and must print what stands beneath it; every screen block must be the golden text that it names.
+/// carried out in a terminal of 100 columns and must print what stands beneath it; every screen block must be the golden text that it names.
 /// </summary>
 public partial class ReadmeTests
 {
@@ -42,7 +42,7 @@ public partial class ReadmeTests
     {
         using var data = new ScratchFolder();
         CommandRun run = CommandRun.In(
-            around => around with { Variable = name => name == "XDG_DATA_HOME" ? data.Root : null },
+            around => around with { Variable = name => name switch { "XDG_DATA_HOME" => data.Root, "COLUMNS" => "100", _ => null } },
             input,
             [.. Word().Matches(line).Select(word => word.Value.Trim('"', '\''))]);
         Assert.Equal(expected, (run.Out + run.Error).TrimEnd());

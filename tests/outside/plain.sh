@@ -64,12 +64,12 @@ holds one attempt 1
 
 # A quiz with a seed: the same lines get the same words, on two machines.
 quiz='1\n\n2\n\nd\n\n?\n\n'
-talk quiz1 "$quiz" quiz --plain --count 4 --seed 7
+talk quiz1 "$quiz" quiz --plain --questions 4 --seed 7
 left 0
 hears "4 asked"
 silent "No terminal"
 cp "$said" "$scratch/first"
-talk quiz2 "$quiz" quiz --plain --count 4 --seed 7
+talk quiz2 "$quiz" quiz --plain --questions 4 --seed 7
 [ "$(grep -v practised "$scratch/first")" = "$(grep -v practised "$said")" ] || fault "one seed, two quizzes: $(diff "$scratch/first" "$said")"
 holds quiz1 attempt 4
 

@@ -41,7 +41,7 @@ gcc -shared -fPIC -o "$work/stand-in/libasound.so.2" "$work/alsa.c" || exit 1
 quiz() {
   local out="$work/$1.txt" data="$work/$1"
   (for _ in 1 2 3; do sleep 1; echo "?"; echo ""; done) |
-    LD_LIBRARY_PATH="$work/$2" ALSA_FAULT=$3 timeout 60 $program quiz --count 3 --seed 3 --plain --data "$data" >"$out" 2>&1
+    LD_LIBRARY_PATH="$work/$2" ALSA_FAULT=$3 timeout 60 $program quiz --questions 3 --seed 3 --plain --data "$data" >"$out" 2>&1
   local code=$?
   local kept
   kept=$($program data export --data "$data" | grep -c '"kind":"attempt"')

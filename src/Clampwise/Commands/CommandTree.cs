@@ -7,14 +7,16 @@ namespace Clampwise.Commands;
 /// <summary>All commands of the program, and how one command line is carried out.</summary>
 internal static class CommandTree
 {
+    private const string JsonOption = "--json";
+
     /// <summary>Carries out one command line and gives the exit code.</summary>
     public static int Run(string[] args, Surroundings around)
     {
+        around = around with { IsJson = args.Contains(JsonOption) };
         ParseResult parsed = Build(around).Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
         if (Slips.First(parsed) is { } words)
         {
-            around.Error.WriteLine($"clampwise: {words} (see clampwise {HelpOf(parsed)}--help)");
-            return ExitCode.BadInput;
+            return around.Complain($"{words} (see clampwise {HelpOf(parsed)}--help)", ExitCode.BadInput);
         }
 
         try

@@ -11,7 +11,7 @@ internal static class DataCommand
 {
     public static Command Build(Surroundings around, Option<string?> data)
     {
-        var command = new Command("data", "Check, back up, restore, export, import, merge or rebuild your data.");
+        var command = new Verb("data", "Check, back up, restore, export, import, merge or rebuild your data.", "data check", "data export answers.jsonl");
         command.Add(Simple(around, data, "check", "Go through journal, database and backups, and say what is wrong.", Check));
         command.Add(Simple(around, data, "backup", "Make the backup of the day.", BackUp));
         command.Add(Simple(around, data, "rebuild", "Make the database anew from the journal.", Rebuild));
@@ -22,19 +22,19 @@ internal static class DataCommand
         return command;
     }
 
-    private static Command Simple(Surroundings around, Option<string?> data, string name, string words, Func<Surroundings, ProgressStore, bool, int> run)
+    private static Verb Simple(Surroundings around, Option<string?> data, string name, string words, Func<Surroundings, ProgressStore, bool, int> run)
     {
         Option<bool> json = SharedOptions.Json();
-        var command = new Command(name, words) { json };
+        var command = new Verb(name, words, $"data {name}", $"data {name} --json") { data, json };
         command.SetAction(parsed => WithStore(around, parsed.GetValue(data), store => run(around, store, parsed.GetValue(json))));
         return command;
     }
 
-    private static Command Restore(Surroundings around, Option<string?> data)
+    private static Verb Restore(Surroundings around, Option<string?> data)
     {
         var name = new Argument<string?>("name") { Description = "The backup; the newest good one unless given.", Arity = ArgumentArity.ZeroOrOne };
         Option<bool> json = SharedOptions.Json();
-        var command = new Command("restore", "Add what a backup holds and the data lack; nothing answered since is lost.") { name, json };
+        var command = new Verb("restore", "Add what a backup holds and the data lack; nothing answered since is lost.", "data restore", "data restore 2026-03-02.jsonl") { name, json, data };
         command.SetAction(parsed => WithStore(around, parsed.GetValue(data), store =>
             DataRestore.Find(new Backups(store.Folder, around.Time), parsed.GetValue(name))
                 .Then(backup => DataRestore.Run(store, backup))
@@ -42,11 +42,11 @@ internal static class DataCommand
         return command;
     }
 
-    private static Command Export(Surroundings around, Option<string?> data)
+    private static Verb Export(Surroundings around, Option<string?> data)
     {
         var file = new Argument<string?>("file") { Description = "The file to write; standard output unless given.", Arity = ArgumentArity.ZeroOrOne };
         var csv = new Option<bool>("--csv") { Description = "A table for spreadsheets instead of JSON lines." };
-        var command = new Command("export", "Write all entries as JSON lines, or as a table for spreadsheets.") { file, csv };
+        var command = new Verb("export", "Write all entries as JSON lines, or as a table for spreadsheets.", "data export answers.jsonl", "data export answers.csv --csv") { file, csv, data };
         command.SetAction(parsed => WithStore(around, parsed.GetValue(data), store =>
         {
             Action<IEnumerable<LogEntry>, Stream> form = parsed.GetValue(csv) ? LogExport.WriteCsv : LogExport.WriteJsonLines;
@@ -63,21 +63,21 @@ internal static class DataCommand
         return command;
     }
 
-    private static Command Import(Surroundings around, Option<string?> data)
+    private static Verb Import(Surroundings around, Option<string?> data)
     {
         var file = new Argument<string>("file") { Description = "JSON lines: an export, a backup or a journal." };
         Option<bool> json = SharedOptions.Json();
-        var command = new Command("import", "Take over the entries of a file; those that are there already count once.") { file, json };
+        var command = new Verb("import", "Take over the entries of a file; those that are there already count once.", "data import answers.jsonl") { file, json, data };
         command.SetAction(parsed => WithStore(around, parsed.GetValue(data), store =>
             LogImport.File(store, parsed.GetRequiredValue(file)).TryGet(out ImportReport? report, out Fault? fault) ? Report(around, report, parsed.GetValue(json)) : around.Refuse(fault)));
         return command;
     }
 
-    private static Command Merge(Surroundings around, Option<string?> data)
+    private static Verb Merge(Surroundings around, Option<string?> data)
     {
         var folder = new Argument<string>("folder") { Description = "The data folder of another machine, or a copy of it; it is only read." };
         Option<bool> json = SharedOptions.Json();
-        var command = new Command("merge", "Take over everything answered on another machine; in any order the same result.") { folder, json };
+        var command = new Verb("merge", "Take over everything answered on another machine; in any order the same result.", "data merge /media/stick/clampwise") { folder, json, data };
         command.SetAction(parsed => WithStore(around, parsed.GetValue(data), store =>
             LogImport.Folder(store, new DataFolder(Path.GetFullPath(parsed.GetRequiredValue(folder)))).TryGet(out ImportReport? report, out Fault? fault)
                 ? Report(around, report, parsed.GetValue(json))

@@ -16,13 +16,13 @@ internal static class DoctorCommand
     public static Command Build(Surroundings around, Option<string?> data)
     {
         Option<bool> json = SharedOptions.Json();
-        var command = new Command("doctor", "Look at terminal, sound, data, settings and drills, and say what is wrong and how to mend it. Exit code 1 if something is wrong.") { json };
+        var command = new Verb("doctor", "Look at terminal, sound, data, settings and drills, and say what is wrong and how to mend it. Exit code 1 if something is wrong.", "doctor", "doctor --json") { json, data };
         command.SetAction(parsed =>
         {
             DoctorFinding[] findings = [.. Examine(around, parsed.GetValue(data))];
             foreach (DoctorFinding finding in findings)
             {
-                Print(around.Out, finding, parsed.GetValue(json));
+                Print(around, finding, parsed.GetValue(json));
             }
 
             return findings.Any(finding => finding.Health == Health.Wrong) ? ExitCode.Trouble : ExitCode.Good;
@@ -37,7 +37,7 @@ internal static class DoctorCommand
         SettingsFile? file = folder is null ? null : SettingsFile.In(folder);
         SettingsReading read = file?.Load() ?? SettingsReading.Usual;
         IEnumerable<DoctorFinding> ofFolder = hasFolder
-            ? [.. DoctorData.Settings(file!, read), .. DoctorData.Folder(folder!, around.Time), .. DoctorData.Drills(folder!)]
+            ? [.. DoctorData.LastFailure(folder!), .. DoctorData.Settings(file!, read), .. DoctorData.Folder(folder!, around.Time), .. DoctorData.Drills(folder!)]
             : [DoctorFinding.Wrong("data", fault!.Message, "name a folder with --data, or set HOME")];
         foreach (DoctorFinding finding in (IEnumerable<DoctorFinding>)[.. DoctorTerminal.Examine(around, read.Settings), .. DoctorSound.Examine(around, read.Settings.Sound), .. ofFolder])
         {
@@ -47,19 +47,21 @@ internal static class DoctorCommand
 
     private static string Version => typeof(DoctorCommand).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion ?? "of unknown version";
 
-    private static void Print(TextWriter to, DoctorFinding finding, bool asJson)
+    private static void Print(Surroundings around, DoctorFinding finding, bool asJson)
     {
         if (asJson)
         {
-            JsonLines.Print(to, FindingRow.Of(finding));
+            JsonLines.Print(around.Out, FindingRow.Of(finding));
             return;
         }
 
-        to.WriteLine($"{Word(finding.Health).PadRight(HealthWidth)} {finding.Part.PadRight(PartWidth)} {finding.Words}");
-        if (finding.Mend is { } mend)
-        {
-            to.WriteLine($"{new string(' ', HealthWidth + PartWidth + 2)}to mend it: {mend}");
-        }
+        const int Indent = HealthWidth + PartWidth + 2;
+        around.PrintLines(
+        [
+            $"{Word(finding.Health).PadRight(HealthWidth)} {finding.Part.PadRight(PartWidth)} {finding.Words}",
+            .. finding.Mend is { } mend ? [$"{new string(' ', Indent)}to mend it: {mend}"] : Array.Empty<string>(),
+        ],
+            Indent);
     }
 
     /// <summary>The word for a state.</summary>

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Clampwise.Screens;
 using Clampwise.Settings;
 using Clampwise.Storage;
 using Clampwise.Theory;
@@ -14,6 +15,20 @@ internal static class DoctorData
         !file.Exists ? [DoctorFinding.Ok("settings", "there is no file, so the default ones hold; 'clampwise settings --write' makes one")]
         : read.Faults.IsEmpty ? [DoctorFinding.Ok("settings", file.Path)]
         : read.Faults.Select(fault => DoctorFinding.Wrong("settings", fault.Message, $"change it in {file.Path}; until then its default value holds"));
+
+    /// <summary>The report of the last time that the program failed, if there is one.</summary>
+    public static IEnumerable<DoctorFinding> LastFailure(DataFolder folder)
+    {
+        string path = FailureReport.In(folder);
+        if (!File.Exists(path))
+        {
+            return [];
+        }
+
+        string[] lines = Disk.ReadText(path) is { IsGood: true } read ? read.Value.Split('\n') : [];
+        string words = lines is [var head, var what, ..] ? $"it failed once: {head.Trim()}: {what.Trim()}" : "it failed once, and the report cannot be read";
+        return [DoctorFinding.Look("failure", words, $"what helps to mend it stands in {path}; delete that file once it is passed on")];
+    }
 
     public static IEnumerable<DoctorFinding> Drills(DataFolder folder)
     {

@@ -24,8 +24,12 @@ internal static class DoctorSound
         string device = settings.Device is { } name ? $"the device {name}" : "the system's own device";
         return output.IsAudible
             ? DoctorFinding.Ok("sound", $"{device} opens, {settings.Latency.TotalMilliseconds:0} ms held ahead{(output.Notice is { } notice ? $"; {notice}" : "")}")
-            : DoctorFinding.Wrong("sound", output.Notice ?? $"{device} does not open", "see to that, or switch sound off in the settings (sound.on): all but the questions for the ear works without");
+            : Silent(settings, output.Notice ?? $"{device} does not open", "see to that, or switch sound off in the settings (sound.on): all but the questions for the ear works without");
     }
+
+    // Without any device all but the ear questions works; one that the player asked for by name should be there.
+    private static DoctorFinding Silent(SoundSettings settings, string words, string mend) =>
+        settings.Device is null ? DoctorFinding.Look("sound", words, mend) : DoctorFinding.Wrong("sound", words, mend);
 
     private static DoctorFinding SoundFont(string path, string? preset) =>
         SoundFontFile.Open(path).Then(file => file.Find(preset).Then(file.Load)).TryGet(out SoundFontInstrument? instrument, out Fault? fault)

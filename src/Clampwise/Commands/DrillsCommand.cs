@@ -12,7 +12,7 @@ internal static class DrillsCommand
     {
         var id = new Argument<string?>("id") { Description = "One drill, to list its voicings.", Arity = ArgumentArity.ZeroOrOne };
         Option<bool> json = SharedOptions.Json();
-        var command = new Command("drills", "List the drills, or the voicings of one with both their names.") { id, json };
+        var command = new Verb("drills", "List the drills, or the voicings of one with both their names.", "drills", "drills first-six --json") { id, data, json };
         command.SetAction(parsed =>
         {
             if (!DataFolder.Find(parsed.GetValue(data), around.Variable).TryGet(out DataFolder? folder, out Fault? fault))
@@ -26,7 +26,7 @@ internal static class DrillsCommand
                 : PrintAll(around, library, parsed.GetValue(json));
             foreach (Fault unread in library.Faults)
             {
-                around.Error.WriteLine($"clampwise: {unread}");
+                around.Complain(unread.ToString(), ExitCode.BadInput);
             }
 
             return library.Faults.IsEmpty ? code : ExitCode.BadInput;
@@ -45,7 +45,7 @@ internal static class DrillsCommand
             }
             else
             {
-                around.Out.WriteLine($"{drill.Id,-18} {drill.Setup,-32} {drill.Voicings.Length,2}  {drill.Title}");
+                around.PrintLines([$"{drill.Id,-18} {drill.Setup,-32} {drill.Voicings.Length,2}  {drill.Title}"], 19);
             }
         }
 
@@ -72,7 +72,7 @@ internal static class DrillsCommand
             }
             else
             {
-                around.Out.WriteLine($"{voicing.Voicing.Fretting,-14} shape {voicing.Voicing.ShapeName,-10} sounds {voicing.Voicing.SoundingName,-10} {voicing.Note}".TrimEnd());
+                around.PrintLines([$"{voicing.Voicing.Fretting,-14} shape {voicing.Voicing.ShapeName,-10} sounds {voicing.Voicing.SoundingName,-10} {voicing.Note}".TrimEnd()], 15);
             }
         }
 

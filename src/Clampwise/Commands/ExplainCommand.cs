@@ -14,7 +14,7 @@ internal static class ExplainCommand
         Option<string> hand = SharedOptions.HandOption();
         Option<bool> json = SharedOptions.Json();
         Option<bool> behind = SharedOptions.Behind();
-        var command = new Command("explain", "Explain a voicing: all its readings with their degrees, its fingering, and what makes it hard.") { setup, fretting, hand, json, behind };
+        var command = new Verb("explain", "Explain a voicing: all its readings with their degrees, its fingering, and what makes it hard.", "explain 2-4@2 x04600", "explain 2-4@2 x04600 --hand small") { setup, fretting, hand, json, behind };
         command.SetAction(parsed =>
         {
             Result<Voicing> read = SharedOptions.ReadVoicing(parsed.GetRequiredValue(setup), string.Join(' ', parsed.GetRequiredValue(fretting)), parsed.GetValue(behind));
@@ -35,7 +35,7 @@ internal static class ExplainCommand
             }
             else
             {
-                Print(around.Out, Explanation.Of(voicing, player));
+                Print(around, Explanation.Of(voicing, player));
             }
 
             return ExitCode.Good;
@@ -43,18 +43,8 @@ internal static class ExplainCommand
         return command;
     }
 
-    private static void Print(TextWriter to, Explanation explanation)
-    {
-        foreach (string line in explanation.Lines)
-        {
-            to.WriteLine(line);
-        }
-
-        foreach (Reading reading in explanation.Voicing.Sounding.Readings)
-        {
-            to.WriteLine($"as {reading.Symbol,-12} {string.Join(' ', reading.Tones.Select(tone => tone.Degree))}");
-        }
-    }
+    private static void Print(Surroundings around, Explanation explanation) => around.PrintLines(
+        explanation.Lines.Concat(explanation.Voicing.Sounding.Readings.Select(reading => $"as {reading.Symbol,-12} {string.Join(' ', reading.Tones.Select(tone => tone.Degree))}")));
 }
 
 /// <summary>A voicing as printed by <c>explain --json</c>.</summary>

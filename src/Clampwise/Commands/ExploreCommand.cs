@@ -18,7 +18,7 @@ internal static class ExploreCommand
         var setup = new Argument<string?>("setup") { Description = "A tuning and its clamps, such as '2-4@2'; that of the next question unless given.", Arity = ArgumentArity.ZeroOrOne };
         var fretting = new Argument<string[]>("fretting") { Description = SharedOptions.FrettingWords + " All strings ring unless given.", Arity = ArgumentArity.ZeroOrMore };
         Option<bool> plain = PractiseCommands.PlainOption();
-        var command = new Command("explore", "A fretboard to explore, with both names of what you hold; with --plain line by line, for screen readers and pipes.") { setup, fretting, plain };
+        var command = new Verb("explore", "A fretboard to explore, with both names of what you hold; with --plain line by line, for screen readers and pipes.", "explore 2-4@2 x04600", "explore --plain") { setup, fretting, plain, data };
         command.SetAction(parsed =>
         {
             string frets = string.Join(' ', parsed.GetValue(fretting) ?? []);

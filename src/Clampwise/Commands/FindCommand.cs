@@ -14,8 +14,8 @@ internal static class FindCommand
         var asked = new FindOptions();
         Option<string> hand = SharedOptions.HandOption();
         Option<bool> json = SharedOptions.Json();
-        var command = new Command("find", "Find voicings of a setup, the best first: every one that a hand can finger is looked at.") { setup, hand, json };
-        asked.AddTo(command);
+        var command = new Verb("find", "Find voicings of a setup, the best first: every one that a hand can finger is looked at.", "find 2-4@2 --shape Dsus4", "find 2-4@2 --sounding E --unbroken --limit 5", "find 2-4@2 --count --fingers 3") { setup, hand, json };
+        asked.AddTo(command, hand);
         command.SetAction(parsed =>
         {
             if (!Setup.Parse(parsed.GetRequiredValue(setup)).TryGet(out Setup? read, out Fault? fault))
@@ -25,7 +25,7 @@ internal static class FindCommand
 
             if (asked.IsCount(parsed))
             {
-                return asked.Counter(parsed).TryGet(out FrettingCounter? counter, out fault) ? PrintCount(around, counter, read) : around.Refuse(fault);
+                return asked.Counter(parsed).TryGet(out FrettingCounter? counter, out fault) ? PrintCount(around, counter, read, parsed.GetValue(json)) : around.Refuse(fault);
             }
 
             if (!Hand.Parse(parsed.GetValue(hand)!).TryGet(out Hand? player, out fault))
@@ -39,9 +39,18 @@ internal static class FindCommand
         return command;
     }
 
-    private static int PrintCount(Surroundings around, FrettingCounter counter, Setup setup)
+    private static int PrintCount(Surroundings around, FrettingCounter counter, Setup setup, bool asJson)
     {
-        around.Out.WriteLine(counter.Count(setup));
+        long count = counter.Count(setup);
+        if (asJson)
+        {
+            JsonLines.Print(around.Out, new FrettingCountRow(setup.ToString(), count));
+        }
+        else
+        {
+            around.Out.WriteLine(count);
+        }
+
         return ExitCode.Good;
     }
 
@@ -79,6 +88,9 @@ internal static class FindCommand
         });
     }
 }
+
+/// <summary>How many frettings there are as printed by <c>find --count --json</c>.</summary>
+internal sealed record FrettingCountRow(string Setup, long Frettings);
 
 /// <summary>A voicing as printed by <c>find --json</c>: its weights add up to its score, and fewer points come first.</summary>
 internal sealed record FoundRow(

@@ -27,12 +27,16 @@ internal sealed class FindOptions
     private readonly Option<string> _barres = new("--barres") { Description = "With --count: one (a barre at the lowest fret only) or any.", HelpName = "rule", DefaultValueFactory = _ => "one" };
 
     /// <summary>Adds the options to a command.</summary>
-    public void AddTo(Command command)
+    public void AddTo(Verb command, Option hand)
     {
         foreach (Option option in new Option[] { _shape, _sounding, _degrees, _top, _bass, _ringing, _keep, _near, _hardest, _minStrings, _unbroken, _behind, _maxFret, _span, _limit, _count, _fingers, _barres })
         {
             command.Add(option);
         }
+
+        command.Excludes(_count, _shape, _sounding, _degrees, _top, _bass, _ringing, _keep, _near, _hardest, _behind, _limit, hand);
+        command.Needs(_fingers, _count);
+        command.Needs(_barres, _count);
     }
 
     public bool IsCount(ParseResult parsed) => parsed.GetValue(_count);

@@ -39,4 +39,10 @@ internal static class JsonLines
 [JsonSerializable(typeof(DrillRow))]
 [JsonSerializable(typeof(SettingRow))]
 [JsonSerializable(typeof(FindingRow))]
+[JsonSerializable(typeof(ErrorRow))]
+[JsonSerializable(typeof(BesideRow))]
+[JsonSerializable(typeof(MovedRow))]
+[JsonSerializable(typeof(MemoryRow))]
+[JsonSerializable(typeof(FileRow))]
+[JsonSerializable(typeof(FrettingCountRow))]
 internal sealed partial class JsonContext : JsonSerializerContext;

@@ -12,11 +12,12 @@ internal static class MemoryCommand
     {
         var fit = new Option<bool>("--fit") { Description = $"Fit the model to your answers now; it takes {WeightFit.LeastAnswers} of them." };
         var undo = new Option<bool>("--undo") { Description = "Take the last choice of weights back." };
-        var command = new Command("memory", "Say which weights the memory model uses; fit them to your answers, or take that back.") { fit, undo };
+        Option<bool> json = SharedOptions.Json();
+        Verb command = new Verb("memory", "Say which weights the memory model uses; fit them to your answers, or take that back.", "memory", "memory --fit", "memory --undo") { fit, undo, data, json }.Excludes(fit, undo);
         command.SetAction(parsed => DataCommand.WithStore(around, parsed.GetValue(data), store =>
-            parsed.GetValue(undo) ? Undo(around, store)
-            : parsed.GetValue(fit) ? Fit(around, store)
-            : Print(around, store)));
+            parsed.GetValue(undo) ? Undo(around, store, parsed.GetValue(json))
+            : parsed.GetValue(fit) ? Fit(around, store, parsed.GetValue(json))
+            : Print(around, LogReading.Weights(store.ReadAll()), null, parsed.GetValue(json))));
         return command;
     }
 
@@ -32,50 +33,59 @@ internal static class MemoryCommand
     {
         if (Doublings(now) > Doublings(before) && !store.IsReadOnly && WeightFit.IsDue(store.ReadAll()))
         {
-            Fit(around, store);
+            Fit(around, store, asJson: false);
         }
     }
 
     private static int Doublings(int answers) =>
         answers < WeightFit.LeastAnswers ? 0 : 1 + (int)Math.Log2((double)answers / WeightFit.LeastAnswers);
 
-    private static int Print(Surroundings around, ProgressStore store)
+    private static int Print(Surroundings around, FsrsWeights? own, string? words, bool asJson)
     {
-        FsrsWeights? own = LogReading.Weights(store.ReadAll());
-        around.Out.WriteLine(own is null ? "The memory model (FSRS-6) uses its published weights." : "The memory model (FSRS-6) uses weights fitted to your answers.");
-        around.Out.WriteLine(string.Join(", ", (own ?? FsrsWeights.Default).Values));
-        return ExitCode.Good;
+        if (asJson)
+        {
+            JsonLines.Print(around.Out, new MemoryRow(own is not null, [.. (own ?? FsrsWeights.Default).Values], words));
+            return ExitCode.Good;
+        }
+
+        if (words is not null)
+        {
+            return around.PrintLines([words]);
+        }
+
+        return around.PrintLines(
+        [
+            own is null ? "The memory model (FSRS-6) uses its published weights." : "The memory model (FSRS-6) uses weights fitted to your answers.",
+            string.Join(", ", (own ?? FsrsWeights.Default).Values),
+        ]);
     }
 
-    private static int Fit(Surroundings around, ProgressStore store)
+    private static int Fit(Surroundings around, ProgressStore store, bool asJson)
     {
         IReadOnlyList<LogEntry> entries = store.ReadAll();
-        FsrsWeights inUse = LogReading.Weights(entries) ?? FsrsWeights.Default;
+        FsrsWeights? own = LogReading.Weights(entries);
+        FsrsWeights inUse = own ?? FsrsWeights.Default;
         FitReport report = WeightFit.Fit(LogReading.Attempts(entries), inUse, new SettingsKeeper(SettingsFile.In(store.Folder)).Now.Memory);
-        around.Out.WriteLine(report.Words);
-        return report.Answers < WeightFit.LeastAnswers ? ExitCode.Good : Keep(around, store, report.ToEntry(new EntryId(Guid.NewGuid()), around.Time.GetUtcNow(), inUse));
-    }
-
-    private static int Undo(Surroundings around, ProgressStore store)
-    {
-        if (LogReading.UndoWeights(store.ReadAll(), new EntryId(Guid.NewGuid()), around.Time.GetUtcNow()) is not { } entry)
+        if (report.Answers < WeightFit.LeastAnswers)
         {
-            around.Out.WriteLine("There is nothing to take back: the weights are the published ones.");
-            return ExitCode.Good;
+            return Print(around, own, report.Words, asJson);
         }
 
-        around.Out.WriteLine(entry.Why);
-        return Keep(around, store, entry);
+        LogEntry entry = report.ToEntry(new EntryId(Guid.NewGuid()), around.Time.GetUtcNow(), inUse);
+        return store.Append(entry) is { } fault ? around.Fail(fault) : Print(around, LogReading.Weights([.. entries, entry]), report.Words, asJson);
     }
 
-    private static int Keep(Surroundings around, ProgressStore store, LogEntry entry)
+    private static int Undo(Surroundings around, ProgressStore store, bool asJson)
     {
-        if (store.Append(entry) is not { } fault)
+        IReadOnlyList<LogEntry> entries = store.ReadAll();
+        if (LogReading.UndoWeights(entries, new EntryId(Guid.NewGuid()), around.Time.GetUtcNow()) is not { } entry)
         {
-            return ExitCode.Good;
+            return Print(around, LogReading.Weights(entries), "There is nothing to take back: the weights are the published ones.", asJson);
         }
 
-        around.Error.WriteLine($"clampwise: {fault}");
-        return ExitCode.Trouble;
+        return store.Append(entry) is { } fault ? around.Fail(fault) : Print(around, LogReading.Weights([.. entries, entry]), entry.Why, asJson);
     }
 }
+
+/// <summary>The weights in use as printed by <c>memory --json</c>.</summary>
+internal sealed record MemoryRow(bool Fitted, double[] Weights, string? Words);

@@ -14,7 +14,7 @@ internal static class NameCommand
         Argument<string[]> fretting = SharedOptions.FrettingArgument(" - reads many from standard input, one a line.");
         Option<bool> json = SharedOptions.Json();
         Option<bool> behind = SharedOptions.Behind();
-        var command = new Command("name", "Name a voicing: its shape name, its sounding name, and what every string does.") { setup, fretting, json, behind };
+        var command = new Verb("name", "Name a voicing: its shape name, its sounding name, and what every string does.", "name 2-4@2 x04600", "name 2-4@2 '^ x 0 2 4 0 0' --json") { setup, fretting, json, behind };
         command.SetAction(parsed =>
         {
             var printer = new Printer(around, parsed.GetValue(json), parsed.GetValue(behind));
@@ -94,20 +94,17 @@ internal static class NameCommand
 
         private void PrintInFull(Voicing voicing)
         {
-            around.Out.WriteLine($"{voicing.Fretting} in {voicing.Setup}");
-            around.Out.WriteLine($"from the clamp at {voicing.Setup.HomeFret}: {voicing.Fretting.ToHomeText(voicing.Setup)}");
-            around.Out.WriteLine($"shape name     {voicing.ShapeName}");
-            around.Out.WriteLine($"sounding name  {voicing.SoundingName}");
             string[] others = [.. voicing.Sounding.Readings.Skip(1).Select(reading => reading.Symbol.ToString())];
-            if (others.Length > 0)
-            {
-                around.Out.WriteLine($"also read as   {string.Join(", ", others)}");
-            }
-
-            foreach (string line in VoicingWords.Lines(voicing).Reverse())
-            {
-                around.Out.WriteLine(line);
-            }
+            around.PrintLines(
+            [
+                $"{voicing.Fretting} in {voicing.Setup}",
+                $"from the clamp at {voicing.Setup.HomeFret}: {voicing.Fretting.ToHomeText(voicing.Setup)}",
+                $"shape name     {voicing.ShapeName}",
+                $"sounding name  {voicing.SoundingName}",
+                .. others.Length > 0 ? [$"also read as   {string.Join(", ", others)}"] : Array.Empty<string>(),
+                .. VoicingWords.Lines(voicing).Reverse(),
+            ],
+                15);
         }
     }
 }

@@ -20,7 +20,7 @@ internal static class PlayCommand
         Option<bool> behind = SharedOptions.Behind();
         var stroke = new Stroke();
         var voice = new VoiceOptions();
-        var command = new Command("play", "Play a voicing.") { setup, fretting, behind };
+        var command = new Verb("play", "Play a voicing.", "play 2-4@2 x04600 --stroke arpeggio", "play 2-4@2 x04600 --string 3") { setup, fretting, behind, data };
         stroke.AddTo(command);
         voice.AddTo(command);
         command.SetAction(parsed =>

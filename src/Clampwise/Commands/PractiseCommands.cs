@@ -17,7 +17,7 @@ internal static class PractiseCommands
         Option<bool> plain = PlainOption();
         Option<int?> seed = SeedOption();
         Option<bool> fresh = NewOption();
-        var command = new Command("drill", "The daily drill, or one drill alone; with --plain line by line, for screen readers and pipes.") { id, plain, seed, fresh };
+        var command = new Verb("drill", "The daily drill, or one drill alone; with --plain line by line, for screen readers and pipes.", "drill", "drill first-six --plain --minutes 5") { id, plain, seed, fresh, minutes, data };
         command.SetAction(parsed => Run(around, parsed.GetValue(data), parsed.GetValue(minutes), new Wish(parsed.GetValue(plain), parsed.GetValue(seed), parsed.GetValue(fresh)), (desk, request) =>
             parsed.GetValue(id) is not { } wanted ? DailyPlanner.Plan(request)
                 : desk.Shelf.Drills.FirstOrDefault(drill => drill.Id.ToString() == wanted) is { } drill ? DailyPlanner.Plan(request, drill)
@@ -27,14 +27,14 @@ internal static class PractiseCommands
 
     public static Command BuildQuiz(Surroundings around, Option<string?> data)
     {
-        var count = new Option<int>("--count") { Description = "How many questions.", HelpName = "number", DefaultValueFactory = _ => QuizPlanner.UsualCount };
+        var questions = new Option<int>("--questions") { Description = "How many questions.", HelpName = "number", DefaultValueFactory = _ => QuizPlanner.UsualCount };
         Option<bool> plain = PlainOption();
         Option<int?> seed = SeedOption();
         Option<bool> fresh = NewOption();
-        var command = new Command("quiz", "Name that voicing; with --plain line by line.") { count, plain, seed, fresh };
-        command.SetAction(parsed => parsed.GetValue(count) < 1
-            ? around.Refuse(new Theory.Fault($"--count: expected 1 or more, found {parsed.GetValue(count)}"))
-            : Run(around, parsed.GetValue(data), null, new Wish(parsed.GetValue(plain), parsed.GetValue(seed), parsed.GetValue(fresh)), (_, request) => QuizPlanner.Plan(request, parsed.GetValue(count))));
+        var command = new Verb("quiz", "Name that voicing; with --plain line by line.", "quiz", "quiz --questions 10 --plain") { questions, plain, seed, fresh, data };
+        command.SetAction(parsed => parsed.GetValue(questions) < 1
+            ? around.Refuse(new Theory.Fault($"--questions: expected 1 or more, found {parsed.GetValue(questions)}"))
+            : Run(around, parsed.GetValue(data), null, new Wish(parsed.GetValue(plain), parsed.GetValue(seed), parsed.GetValue(fresh)), (_, request) => QuizPlanner.Plan(request, parsed.GetValue(questions))));
         return command;
     }
 

@@ -16,7 +16,10 @@ internal static class ProgressCommands
         plain.Description = "Review them line by line instead, each drawing in words.";
         Option<int?> seed = PractiseCommands.SeedOption();
         Option<bool> fresh = PractiseCommands.NewOption();
-        var command = new Command("weak", "List the weak shapes, each with its reasons.") { json, plain, seed, fresh };
+        var command = new Verb("weak", "List the weak shapes, each with its reasons.", "weak", "weak --plain") { json, plain, seed, fresh, data }
+            .Excludes(plain, json)
+            .Needs(seed, plain)
+            .Needs(fresh, plain);
         command.SetAction(parsed => parsed.GetValue(plain)
             ? PractiseCommands.ReviewWeak(around, parsed.GetValue(data), parsed.GetValue(seed), parsed.GetValue(fresh))
             : DataCommand.WithStore(around, parsed.GetValue(data), store => PrintWeak(around, store, parsed.GetValue(json))));
@@ -27,7 +30,7 @@ internal static class ProgressCommands
     {
         Option<bool> json = SharedOptions.Json();
         var plot = new Option<string?>("--plot") { Description = "Draw it into a file instead, .svg or .png.", HelpName = "file" };
-        var command = new Command("progress", "Recall by week, time practised, what is coming due, and what is taken for what.") { plot, json };
+        var command = new Verb("progress", "Recall by week, time practised, what is coming due, and what is taken for what.", "progress", "progress --plot progress.svg") { plot, json, data }.Excludes(plot, json);
         command.SetAction(parsed => DataCommand.WithStore(around, parsed.GetValue(data), store => parsed.GetValue(plot) is { } file
             ? ProgressPlot.Save(ReportOf(around, store), file) is { } fault ? around.Refuse("--plot", fault) : ExitCode.Good
             : PrintProgress(around, store, parsed.GetValue(json))));
@@ -52,7 +55,7 @@ internal static class ProgressCommands
             }
             else
             {
-                around.Out.WriteLine($"{voicing.ShapeName,-10} {voicing.Fretting.ToHomeText(voicing.Setup),-20} {voicing.Setup}: {string.Join("; ", weak.Reasons)}");
+                around.PrintLines([$"{voicing.ShapeName,-10} {voicing.Fretting.ToHomeText(voicing.Setup),-20} {voicing.Setup}: {string.Join("; ", weak.Reasons)}"], 11);
             }
         }
 
@@ -74,12 +77,7 @@ internal static class ProgressCommands
             return ExitCode.Good;
         }
 
-        foreach (string line in ProgressText.Lines(report))
-        {
-            around.Out.WriteLine(line);
-        }
-
-        return ExitCode.Good;
+        return around.PrintLines(ProgressText.Lines(report));
     }
 
     private static void PrintJson(TextWriter to, ProgressReport report)

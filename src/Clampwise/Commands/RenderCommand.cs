@@ -14,13 +14,14 @@ internal static class RenderCommand
         Argument<string> setup = SharedOptions.SetupArgument();
         var fretting = new Argument<string>("fretting") { Description = SharedOptions.FrettingWords };
         var file = new Argument<string?>("file") { Description = "The file to write: .wav, or .mid for its notes.", Arity = ArgumentArity.ZeroOrOne };
-        var output = new Option<string?>("--output", "-o") { Description = "The WAV file to write, if it is not the last word.", HelpName = "file" };
+        var output = new Option<string?>("--output", "-o") { Description = "The file to write, if it is not the last word.", HelpName = "file" };
         var depth = new Option<string>("--depth") { Description = "16 or 24 bits, or float.", HelpName = "depth", DefaultValueFactory = _ => "16" };
         var rate = new Option<int>("--rate") { Description = "Frames a second.", HelpName = "hertz", DefaultValueFactory = _ => SampleRate.Standard.Hertz };
         Option<bool> behind = SharedOptions.Behind();
         var stroke = new Stroke();
         var voice = new VoiceOptions();
-        var command = new Command("render", "Write a voicing's sound to a WAV file, with the same samples as play, or its notes to a MIDI file.") { setup, fretting, file, output, depth, rate, behind };
+        var command = new Verb("render", "Write a voicing's sound to a WAV file, with the same samples as play, or its notes to a MIDI file.", "render 2-4@2 x04600 chord.wav", "render 2-4@2 x04600 chord.mid") { setup, fretting, file, output, depth, rate, behind };
+        command.Excludes(output, file);
         stroke.AddTo(command);
         voice.AddTo(command);
         command.SetAction(parsed =>
@@ -37,6 +38,11 @@ internal static class RenderCommand
 
             if (IsMidi(write.Path))
             {
+                if (voice.All.Prepend(rate).Prepend(depth).FirstOrDefault(option => Verb.IsGiven(parsed.CommandResult, option)) is { } useless)
+                {
+                    return around.Refuse(new Fault($"{useless.Name} means nothing to a MIDI file, which holds notes and no sound: leave it out, or name a .wav file"));
+                }
+
                 return StandardMidiFile.Write(write.Path, write.Play).TryGet(out _, out fault) ? ExitCode.Good : around.Fail(fault);
             }
 

@@ -16,7 +16,7 @@ internal static class SettingsCommand
     {
         var write = new Option<bool>("--write") { Description = "Write the default settings into a new settings.toml, each explained; an existing one is left as it is." };
         Option<bool> json = SharedOptions.Json();
-        var command = new Command("settings", "List the settings that hold, and say what is wrong with the settings file.") { write, json };
+        var command = new Verb("settings", "List the settings that hold, and say what is wrong with the settings file.", "settings", "settings --write") { write, json, data };
         command.SetAction(parsed =>
         {
             if (!DataFolder.Find(parsed.GetValue(data), around.Variable).TryGet(out DataFolder? folder, out Fault? fault))
@@ -25,20 +25,27 @@ internal static class SettingsCommand
             }
 
             var file = SettingsFile.In(folder);
-            return parsed.GetValue(write) ? Write(around, file) : Print(around, file, parsed.GetValue(json));
+            return parsed.GetValue(write) ? Write(around, file, parsed.GetValue(json)) : Print(around, file, parsed.GetValue(json));
         });
         return command;
     }
 
-    private static int Write(Surroundings around, SettingsFile file)
+    private static int Write(Surroundings around, SettingsFile file, bool asJson)
     {
         if (file.WriteUsual() is { } fault)
         {
-            around.Error.WriteLine($"clampwise: {fault}");
-            return ExitCode.Trouble;
+            return around.Fail(fault);
         }
 
-        around.Out.WriteLine(file.Path);
+        if (asJson)
+        {
+            JsonLines.Print(around.Out, new FileRow(file.Path));
+        }
+        else
+        {
+            around.Out.WriteLine(file.Path);
+        }
+
         return ExitCode.Good;
     }
 
@@ -47,7 +54,7 @@ internal static class SettingsCommand
         SettingsReading read = file.Load();
         if (!asJson)
         {
-            around.Out.WriteLine($"{file.Path}{(file.Exists ? "" : " (not there: the default settings hold)")}");
+            around.PrintLines([$"{file.Path}{(file.Exists ? "" : " (not there: the default settings hold)")}"]);
         }
 
         foreach (Setting setting in SettingList.All)
@@ -58,13 +65,13 @@ internal static class SettingsCommand
             }
             else
             {
-                around.Out.WriteLine(Line(setting, read.Settings));
+                around.PrintLines([Line(setting, read.Settings)], KeyWidth + 1);
             }
         }
 
         foreach (Fault fault in read.Faults)
         {
-            around.Error.WriteLine($"clampwise: {fault}");
+            around.Complain(fault.ToString(), ExitCode.BadInput);
         }
 
         return read.Faults.IsEmpty ? ExitCode.Good : ExitCode.BadInput;
@@ -77,6 +84,9 @@ internal static class SettingsCommand
         return $"{setting.Key.PadRight(KeyWidth)} {value.PadRight(ValueWidth)} {(value == usual ? "" : $"(default {usual}) ")}{setting.About}";
     }
 }
+
+/// <summary>A file that was written as printed by <c>settings --write --json</c>.</summary>
+internal sealed record FileRow(string File);
 
 /// <summary>A setting as printed by <c>settings --json</c>; the values are those of TOML, which JSON has as well.</summary>
 internal sealed record SettingRow(string Key, JsonElement Value, JsonElement Usual, string About, string Takes)

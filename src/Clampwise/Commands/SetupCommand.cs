@@ -12,9 +12,11 @@ internal static class SetupCommand
         Argument<string> setup = SharedOptions.SetupArgument();
         Option<bool> json = SharedOptions.Json();
         var beside = new Option<string?>("--beside") { Description = "Another setup to compare it with, string by string.", HelpName = "setup" };
-        var move = new Option<int>("--move") { Description = "Say what changes when every clamp moves by so many frets.", HelpName = "frets" };
+        var move = new Option<int?>("--move") { Description = "Say what changes when every clamp moves by so many frets.", HelpName = "frets" };
         var chords = new Option<string?>("--chords") { Description = "With --beside: which of the two gives more easy voicings of these chords, such as 'E A B7'.", HelpName = "names" };
-        var command = new Command("setup", "Describe a setup: what every open string rings, what they spell, which tuning they resemble.") { setup, beside, chords, move, json };
+        var command = new Verb("setup", "Describe a setup: what every open string rings, what they spell, which tuning they resemble.", "setup 2-4@2", "setup 2-4@2 --beside 3-5@2 --chords 'E A B7'", "setup 2-4@2 --move 3") { setup, beside, chords, move, json }
+            .Excludes(beside, move)
+            .Needs(chords, beside);
         command.SetAction(parsed =>
         {
             if (!Setup.Parse(parsed.GetRequiredValue(setup)).TryGet(out Setup? read, out Fault? fault))
@@ -24,10 +26,10 @@ internal static class SetupCommand
 
             if (parsed.GetValue(beside) is { } text)
             {
-                return PrintBeside(around, read, text, parsed.GetValue(chords));
+                return PrintBeside(around, read, text, parsed.GetValue(chords), parsed.GetValue(json));
             }
 
-            return parsed.GetValue(move) is int frets and not 0 ? PrintMoved(around, read, frets) : Print(around, SetupDescription.Of(read), parsed.GetValue(json));
+            return parsed.GetValue(move) is { } frets ? PrintMoved(around, read, frets, parsed.GetValue(json)) : Print(around, SetupDescription.Of(read), parsed.GetValue(json));
         });
         return command;
     }
@@ -48,24 +50,18 @@ internal static class SetupCommand
             around.Out.WriteLine($"string {number}  {setup.Tuning[number],-4} {ground,-11}  rings {setup.GroundNames[number.IndexAmong(setup.StringCount)]}");
         }
 
-        return PrintLines(around, description.Lines);
+        return around.PrintLines(description.Lines);
     }
 
-    private static int PrintBeside(Surroundings around, Setup setup, string text, string? chords)
+    private static int PrintBeside(Surroundings around, Setup setup, string text, string? chords, bool asJson)
     {
         if (!Setup.Parse(text).TryGet(out Setup? other, out Fault? fault))
         {
             return around.Refuse("--beside", fault);
         }
 
-        IEnumerable<string> lines = SetupComparison.Of(setup, other).Lines;
-        if (chords is null)
-        {
-            return PrintLines(around, lines);
-        }
-
         var symbols = new List<ChordSymbol>();
-        foreach (string name in chords.Split((char[])[' ', ','], StringSplitOptions.RemoveEmptyEntries))
+        foreach (string name in chords?.Split((char[])[' ', ','], StringSplitOptions.RemoveEmptyEntries) ?? [])
         {
             if (!ChordSymbol.Parse(name).TryGet(out ChordSymbol? symbol, out fault))
             {
@@ -75,22 +71,40 @@ internal static class SetupCommand
             symbols.Add(symbol);
         }
 
-        return PrintLines(around, lines.Concat(ChordYield.Of(new Finder(setup), new Finder(other), symbols).Lines));
-    }
-
-    private static int PrintMoved(Surroundings around, Setup setup, int frets) =>
-        ClampMove.Of(setup, frets).TryGet(out ClampMove? moved, out Fault? fault)
-            ? PrintLines(around, moved.Lines.Prepend(moved.To.ToString()))
-            : around.Refuse("--move", fault);
-
-    private static int PrintLines(Surroundings around, IEnumerable<string> lines)
-    {
-        int width = OutputLines.Width(around);
-        foreach (string line in lines.SelectMany(line => OutputLines.Wrap(line, width)))
+        if (chords is not null && symbols.Count == 0)
         {
-            around.Out.WriteLine(line);
+            return around.Refuse("--chords", new Fault("expected names of chords, such as 'E A B7', found nothing"));
         }
 
-        return ExitCode.Good;
+        var comparison = SetupComparison.Of(setup, other);
+        ChordYield? yield = chords is null ? null : ChordYield.Of(new Finder(setup), new Finder(other), symbols);
+        if (asJson)
+        {
+            JsonLines.Print(around.Out, BesideRow.Of(comparison, yield));
+            return ExitCode.Good;
+        }
+
+        return around.PrintLines(comparison.Lines.Concat(yield?.Lines ?? []));
+    }
+
+    private static int PrintMoved(Surroundings around, Setup setup, int frets, bool asJson)
+    {
+        if (frets == 0)
+        {
+            return around.Refuse("--move", new Fault("expected frets to move by, such as 2 or -1, found 0"));
+        }
+
+        if (!ClampMove.Of(setup, frets).TryGet(out ClampMove? moved, out Fault? fault))
+        {
+            return around.Refuse("--move", fault);
+        }
+
+        if (asJson)
+        {
+            JsonLines.Print(around.Out, new MovedRow(setup.ToString(), frets, moved.To.ToString(), moved.IsExact, [.. moved.To.GroundNames], [.. moved.Lines]));
+            return ExitCode.Good;
+        }
+
+        return around.PrintLines(moved.Lines.Prepend(moved.To.ToString()));
     }
 }

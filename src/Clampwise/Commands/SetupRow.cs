@@ -51,3 +51,24 @@ internal sealed record GroundRow(int String, string Tuning, int Ground, bool Hel
 
 /// <summary>One clamp of a setup.</summary>
 internal sealed record ClampRow(string Clamp, int Fret, int[] Strings, bool Full, bool Home, bool Idle);
+
+/// <summary>Two setups side by side as printed by <c>setup --beside --json</c>; chords only where they were asked for.</summary>
+internal sealed record BesideRow(string Setup, string Other, int? SemitonesUp, OpenStringRow[] Strings, ChordYieldRow[]? Chords, string? Better)
+{
+    public static BesideRow Of(SetupComparison comparison, ChordYield? yield) => new(
+        comparison.First.Setup.ToString(),
+        comparison.Second.Setup.ToString(),
+        comparison.Transposition,
+        [.. comparison.Strings.Select(change => new OpenStringRow(change.Number.Number, change.From.ToString(), change.To.ToString(), change.WasHeld, change.IsHeld))],
+        yield is null ? null : [.. yield.Chords.Select(chord => new ChordYieldRow(chord.Chord.ToString(), chord.First, chord.Second))],
+        yield?.Better?.ToString());
+}
+
+/// <summary>One open string in both setups.</summary>
+internal sealed record OpenStringRow(int String, string Pitch, string OtherPitch, bool Held, bool OtherHeld);
+
+/// <summary>How many easy voicings of a chord each of two setups gives.</summary>
+internal sealed record ChordYieldRow(string Chord, int Easy, int OtherEasy);
+
+/// <summary>A setup with all clamps moved as printed by <c>setup --move --json</c>.</summary>
+internal sealed record MovedRow(string Setup, int Frets, string To, bool Exact, string[] OpenStrings, string[] Words);

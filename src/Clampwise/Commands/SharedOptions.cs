@@ -44,19 +44,26 @@ internal static class SharedOptions
     }
 
     /// <summary>Says on one line what could not be read.</summary>
-    public static int Refuse(this Surroundings around, Fault fault)
-    {
-        around.Error.WriteLine($"clampwise: {fault}");
-        return ExitCode.BadInput;
-    }
+    public static int Refuse(this Surroundings around, Fault fault) => around.Complain(fault.ToString(), ExitCode.BadInput);
 
     /// <summary>Says on one line what went wrong outside the input.</summary>
-    public static int Fail(this Surroundings around, Fault fault)
+    public static int Fail(this Surroundings around, Fault fault) => around.Complain(fault.ToString(), ExitCode.Trouble);
+
+    /// <summary>Says on one line of standard error what is wrong; where JSON was asked for, also as an object on standard output.</summary>
+    public static int Complain(this Surroundings around, string words, int code)
     {
-        around.Error.WriteLine($"clampwise: {fault}");
-        return ExitCode.Trouble;
+        around.Error.WriteLine($"clampwise: {words}");
+        if (around.IsJson)
+        {
+            JsonLines.Print(around.Out, new ErrorRow(words, code));
+        }
+
+        return code;
     }
 
     /// <summary>Says on one line what could not be read, and in which part of the input.</summary>
     public static int Refuse(this Surroundings around, string part, Fault fault) => around.Refuse(new Fault($"{part}: {fault}"));
 }
+
+/// <summary>What is wrong, as printed under <c>--json</c>.</summary>
+internal sealed record ErrorRow(string Error, int ExitCode);

@@ -23,12 +23,13 @@ internal sealed class Stroke
     private readonly Option<double?> _a4 = new("--a4") { Description = "Frequency of A4 in hertz, 415 to 466; 440 unless given.", HelpName = "hertz" };
 
     /// <summary>Adds the options to a command.</summary>
-    public void AddTo(Command command)
+    public void AddTo(Verb command)
     {
         command.Add(_kind);
         command.Add(_string);
         command.Add(_slower);
         command.Add(_a4);
+        command.Excludes(_string, _kind);
     }
 
     /// <summary>The performance that the options ask for.</summary>

@@ -13,7 +13,7 @@ internal static class TuneCommand
         Argument<string> setup = SharedOptions.SetupArgument();
         var a4 = new Option<double>("--a4") { Description = "Frequency of A4 in hertz, 415 to 466.", HelpName = "hertz", DefaultValueFactory = _ => Pitch.StandardA4Hertz };
         Option<bool> json = SharedOptions.Json();
-        var command = new Command("tune", "Say what each string has to sound once the clamps are on, and which pairs show whether it does.") { setup, a4, json };
+        var command = new Verb("tune", "Say what each string has to sound once the clamps are on, and which pairs show whether it does.", "tune 'standard + 2-4@2'", "tune 2-4@2 --a4 442") { setup, a4, json };
         command.SetAction(parsed =>
         {
             if (!Setup.Parse(parsed.GetRequiredValue(setup)).TryGet(out Setup? read, out Fault? fault))

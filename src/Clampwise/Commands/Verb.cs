@@ -65,6 +65,9 @@ internal sealed class Verb : Command
 
     private sealed class WithExamples(HelpAction usual) : SynchronousCommandLineAction
     {
+        // Help is given whatever else is missing.
+        public override bool ClearsParseErrors => true;
+
         public override int Invoke(ParseResult parseResult)
         {
             int code = usual.Invoke(parseResult);

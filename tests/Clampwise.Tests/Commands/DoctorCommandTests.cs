@@ -1,3 +1,4 @@
+using Clampwise.Screens;
 using System.Diagnostics;
 using System.Text.Json;
 using Clampwise.Commands;
@@ -34,7 +35,7 @@ public class DoctorCommandTests
     public void What_is_wrong_is_said_with_how_to_mend_it_and_the_exit_code_is_1()
     {
         using ScratchFolder folder = new ScratchFolder()
-            .With("settings.toml", "[session]\nminutes = 0\n[sound]\nsoundfont = \"/no/such.sf2\"\n")
+            .With("settings.toml", "[session]\nminutes = 0\n[sound]\ndevice = \"hw:9\"\nsoundfont = \"/no/such.sf2\"\n")
             .With("drills/mine.toml", "title = 3\n");
         CommandRun run = Examine(folder, around => around with
         {
@@ -49,6 +50,38 @@ public class DoctorCommandTests
         Assert.Contains(wrong, line => line.Contains("the SoundFont /no/such.sf2 can't be read", StringComparison.Ordinal));
         Assert.Contains(wrong, line => line.Contains("mine.toml, line 1, column 9", StringComparison.Ordinal));
         Assert.True(run.Lines.Count(line => line.Contains("to mend it: ", StringComparison.Ordinal)) >= wrong.Length);
+    }
+
+    [Fact]
+    public void What_is_merely_absent_is_nothing_wrong()
+    {
+        using var folder = new ScratchFolder();
+        CommandRun run = Examine(folder, around => around with { OpenSound = (_, _) => new SilentOut("no sound: there is no device", new PluckedGuitar()) });
+        Assert.Equal(0, run.ExitCode);
+        Assert.Contains("look   sound       no sound: there is no device", run.Out);
+    }
+
+    [Fact]
+    public void The_report_of_a_failure_is_told()
+    {
+        using var folder = new ScratchFolder();
+        new FailureReport(folder.Data, TimeProvider.System).Write(new InvalidOperationException("a wheel came off"));
+        CommandRun run = Examine(folder);
+        Assert.Equal(0, run.ExitCode);
+        Assert.Contains("a wheel came off", run.Out);
+        Assert.Contains(Path.Combine(folder.Root, "failure.txt"), run.Out);
+    }
+
+    [Theory]
+    [InlineData(60)]
+    [InlineData(80)]
+    public void Lines_break_at_words_within_the_terminal(int columns)
+    {
+        using var folder = new ScratchFolder();
+        CommandRun whole = Examine(folder);
+        CommandRun run = Examine(folder, around => around with { Variable = name => name == "COLUMNS" ? $"{columns}" : around.Variable(name) });
+        Assert.All(run.Lines, line => Assert.True(line.Length <= columns || !line.Trim().Contains(' ', StringComparison.Ordinal), line));
+        Assert.Equal(whole.Out.Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries), run.Out.Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
     }
 
     [Fact]
@@ -139,7 +172,7 @@ public class DoctorCommandTests
         {
             IsTerminal = true,
             Size = () => (80, 24),
-            Variable = name => name switch { "TERM" => "xterm-256color", "LANG" => "C.UTF-8", _ => null },
+            Variable = name => name switch { "TERM" => "xterm-256color", "LANG" => "C.UTF-8", "COLUMNS" => "1000", _ => null },
         }),
         "",
         ["doctor", "--data", folder.Root, .. more]);

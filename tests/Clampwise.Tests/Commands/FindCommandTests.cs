@@ -28,10 +28,10 @@ public class FindCommandTests
     }
 
     [Theory]
-    [InlineData(null, 100)]
+    [InlineData(null, int.MaxValue)]
     [InlineData(80, 80)]
-    [InlineData(200, 100)]
-    public void A_line_is_as_wide_as_the_terminal_and_never_wider_than_100(int? columns, int most)
+    [InlineData(200, 200)]
+    public void A_line_is_as_wide_as_the_terminal_and_whole_in_a_pipe(int? columns, int most)
     {
         CommandRun run = CommandRun.In(around => around with { Size = () => columns is { } wide ? (wide, 24) : null }, "", "find", "standard + 3-5@2", "--sounding", "A", "--near", "005400", "--limit", "60");
         Assert.Equal(61, run.Lines.Length);

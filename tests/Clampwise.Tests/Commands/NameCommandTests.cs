@@ -50,9 +50,9 @@ public class NameCommandTests
     }
 
     [Theory]
-    [InlineData("clampwise: there is no option --jsn here (see clampwise name --help)", "name", "2-4@2", "x04600", "--jsn")]
+    [InlineData("clampwise: there is no option --jsn here, did you mean --json? (see clampwise name --help)", "name", "2-4@2", "x04600", "--jsn")]
     [InlineData("clampwise: --minutes: expected 1 to 120, found 0 (see clampwise --help)", "--minutes", "0")]
-    [InlineData("clampwise: --minutes: expected a number, found 'abc' (see clampwise --help)", "--minutes", "abc")]
+    [InlineData("clampwise: --minutes: expected a whole number, found 'abc' (see clampwise --help)", "--minutes", "abc")]
     [InlineData("clampwise: every string is muted: there is nothing to hear", "render", "2-4@2", "xxxxxx", "silence.wav")]
     [InlineData("clampwise: a WAV file ends in .wav, a MIDI file in .mid, found 'a.mp3'", "render", "2-4@2", "x04600", "a.mp3")]
     [InlineData("clampwise: --depth: expected 16, 24 or float, found '8'", "render", "2-4@2", "x04600", "a.wav", "--depth", "8")]

@@ -23,7 +23,7 @@ public sealed partial class PlainSessionTests : IDisposable
     [Fact]
     public void The_question_does_not_give_the_answer_away()
     {
-        CommandRun run = CommandRun.WithInput("", "quiz", "--plain", "--count", "1", "--data", _data);
+        CommandRun run = CommandRun.WithInput("", "quiz", "--plain", "--questions", "1", "--data", _data);
         Assert.DoesNotContain("the root", run.Out);
         Assert.Contains("Nothing asked this time", run.Out);
     }
@@ -31,7 +31,7 @@ public sealed partial class PlainSessionTests : IDisposable
     [Fact]
     public void Input_that_ends_cuts_the_session_short_and_keeps_what_was_answered()
     {
-        CommandRun.WithInput("1\n", "quiz", "--plain", "--count", "5", "--data", _data);
+        CommandRun.WithInput("1\n", "quiz", "--plain", "--questions", "5", "--data", _data);
         CommandRun export = CommandRun.Of("data", "export", "--data", _data);
         Assert.Single(export.Lines, line => line.Contains("\"kind\":\"attempt\"", StringComparison.Ordinal));
         Assert.Equal(0, CommandRun.Of("data", "check", "--data", _data).ExitCode);
@@ -40,7 +40,7 @@ public sealed partial class PlainSessionTests : IDisposable
     [Fact]
     public void What_cannot_be_taken_as_an_answer_costs_nothing()
     {
-        CommandRun run = CommandRun.WithInput("9\nxyz\nagain\nend\n", "quiz", "--plain", "--count", "3", "--data", _data);
+        CommandRun run = CommandRun.WithInput("9\nxyz\nagain\nend\n", "quiz", "--plain", "--questions", "3", "--data", _data);
         Assert.Contains("expected 1 to 4 or a name, found 9", run.Out);
         Assert.Contains("column 1: expected a chord name, which begins with a letter A to G in either case", run.Out);
         Assert.Contains("Nothing asked this time", run.Out);
@@ -57,7 +57,7 @@ public sealed partial class PlainSessionTests : IDisposable
     [Fact]
     public void Weak_shapes_can_be_listed_and_reviewed()
     {
-        CommandRun.WithInput("?\n\n?\n\nend\n", "quiz", "--plain", "--count", "5", "--data", _data);
+        CommandRun.WithInput("?\n\n?\n\nend\n", "quiz", "--plain", "--questions", "5", "--data", _data);
         CommandRun list = CommandRun.Of("weak", "--data", _data);
         Assert.Equal(2, list.Lines.Length);
         Assert.Contains("missed the only time it was asked", list.Out);
@@ -107,8 +107,8 @@ public sealed partial class PlainSessionTests : IDisposable
     [Fact]
     public void A_quiz_says_how_many_questions_it_has()
     {
-        Assert.StartsWith("Name that voicing: 3 questions. ", CommandRun.WithInput("", "quiz", "--plain", "--count", "3", "--data", _data).Out, StringComparison.Ordinal);
-        Assert.StartsWith("Name that voicing: 1 question. ", CommandRun.WithInput("", "quiz", "--plain", "--count", "1", "--data", _data).Out, StringComparison.Ordinal);
+        Assert.StartsWith("Name that voicing: 3 questions. ", CommandRun.WithInput("", "quiz", "--plain", "--questions", "3", "--data", _data).Out, StringComparison.Ordinal);
+        Assert.StartsWith("Name that voicing: 1 question. ", CommandRun.WithInput("", "quiz", "--plain", "--questions", "1", "--data", _data).Out, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -157,7 +157,7 @@ public sealed partial class PlainSessionTests : IDisposable
     [InlineData("1")]
     public void Plain_output_has_no_escape_sequences_and_no_control_characters(string? noColour)
     {
-        string[][] commands = [["drill"], ["quiz", "--count", "3"], ["weak", "--plain"], ["explore"], ["explore", "2-4@2", "--plain"]];
+        string[][] commands = [["drill"], ["quiz", "--questions", "3"], ["weak", "--plain"], ["explore"], ["explore", "2-4@2", "--plain"]];
         foreach (string[] command in commands)
         {
             CommandRun run = CommandRun.In(

@@ -10,7 +10,10 @@ internal sealed class FailureReport(DataFolder folder, TimeProvider time)
     private const string Kept = "clampwise: the program failed; everything answered so far is kept";
 
     /// <summary>The file of the last report.</summary>
-    public string Path { get; } = System.IO.Path.Combine(folder.Root, "failure.txt");
+    public string Path { get; } = In(folder);
+
+    /// <summary>Where the report of a data folder lies.</summary>
+    public static string In(DataFolder folder) => System.IO.Path.Combine(folder.Root, "failure.txt");
 
     /// <summary>Writes the report, in the place of an older one, and gives the line for the player.</summary>
     public string Write(Exception failure)
