@@ -25,11 +25,16 @@ internal readonly record struct FingerCost(double Fingers, double Barres, double
     public static FingerCost Of(ReadOnlySpan<FingerGroup> groups, ReadOnlySpan<Finger> fingers)
     {
         double placing = 0.0, barres = 0.0, spread = 0.0, strain = 0.0;
-        int before = -1;
+        int before = -1, barre = -1;
         for (int i = 0; i < groups.Length; i++)
         {
             placing += FingerPrices.Finger[(int)fingers[i]];
-            barres += groups[i].IsBarre ? BarrePoints(groups[i], fingers[i]) : 0.0;
+            if (groups[i].IsBarre)
+            {
+                barres += BarrePoints(groups[i], fingers[i]) + (barre >= 0 ? SecondBarrePoints(groups[barre], fingers[barre], groups[i], fingers[i]) : 0.0);
+                barre = i;
+            }
+
             for (int j = 0; j < i; j++)
             {
                 double apart = Math.Abs(s_remaining[groups[i].Offset] - s_remaining[groups[j].Offset]);
@@ -48,6 +53,11 @@ internal readonly record struct FingerCost(double Fingers, double Barres, double
 
     private static double BarrePoints(FingerGroup group, Finger finger) =>
         FingerPrices.Barre[(int)finger] + ((group.Width - 2) * FingerPrices.BarreString) + (group.Edges * FingerPrices.BarreEdge);
+
+    private static double SecondBarrePoints(FingerGroup lower, Finger lowerFinger, FingerGroup higher, Finger higherFinger) =>
+        lowerFinger == Finger.Index && higherFinger >= Finger.Ring && higher.First >= lower.First && higher.Last <= lower.Last
+            ? 0.0
+            : FingerPrices.SecondBarre;
 
     private static double SpreadPoints(FingerGroup lower, Finger lowerFinger, FingerGroup higher, Finger higherFinger)
     {

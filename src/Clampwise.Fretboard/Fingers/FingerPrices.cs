@@ -13,7 +13,7 @@ internal static class FingerPrices
     public static readonly double[] Finger = [0.0, 1.0, 1.0, 1.1, 1.6, 1.8];
 
     /// <summary>A finger that lies across several strings. The first is made for it; T cannot.</summary>
-    public static readonly double[] Barre = [0.0, 0.8, 3.0, 2.6, 2.6, 0.0];
+    public static readonly double[] Barre = [0.0, 0.8, 3.0, 2.6, 3.0, 0.0];
 
     /// <summary>Each string across which a barre lies beyond the second.</summary>
     public const double BarreString = 0.3;
@@ -36,8 +36,14 @@ internal static class FingerPrices
     /// <summary>A muted string between sounding ones.</summary>
     public const double MutedInside = 1.0;
 
-    /// <summary>A finger beside the clamp: the clamp must be set back a little.</summary>
-    public const double BesideClamp = 2.0;
+    /// <summary>
+    /// A second barre by another finger: hardly a hand plays two at once, but for the third or fourth finger flat within the first
+    /// one's barre, as in the moveable A hand, which every player learns.
+    /// </summary>
+    public const double SecondBarre = 3.0;
+
+    /// <summary>A finger right beside the clamp, where the bar's end is in the way: the clamp must be set back a little.</summary>
+    public const double BesideClamp = 1.0;
 
     /// <summary>A finger behind the clamp: the hand must reach round it.</summary>
     public const double BehindClamp = 5.0;
@@ -45,6 +51,10 @@ internal static class FingerPrices
     /// <summary>What a finger on a string costs for the clamps around it.</summary>
     public static double AroundClamps(Setup setup, StringNumber number, Fret finger) =>
         setup.ClampBeyond(number, finger) is not null ? BehindClamp
-        : setup.ClampBeside(number, finger) is not null ? BesideClamp
+        : IsAtBarsEnd(setup, number, finger) ? BesideClamp
         : 0.0;
+
+    /// <summary>True if a finger beside the clamp lies next to a string that it holds; a string farther off has the fret to itself.</summary>
+    public static bool IsAtBarsEnd(Setup setup, StringNumber number, Fret finger) =>
+        setup.ClampBeside(number, finger) is { } clamp && clamp.Strings.Strings.Any(held => Math.Abs(held.Number - number.Number) == 1);
 }

@@ -23,7 +23,7 @@ internal static class FingeringWords
         return [prices[0], .. prices.Skip(1).Where(price => price.Points > 0.0)];
     }
 
-    /// <summary>How many strings are fretted beside a clamp that does not hold them, and how many behind one.</summary>
+    /// <summary>How many strings are fretted right beside a clamp's end, and how many behind a clamp that does not hold them.</summary>
     public static (int Beside, int Behind) AroundClamps(Setup setup, Fretting fretting)
     {
         int beside = 0, behind = 0;
@@ -33,7 +33,7 @@ internal static class FingeringWords
             {
                 bool isBehind = setup.ClampBeyond(number, finger) is not null;
                 behind += isBehind ? 1 : 0;
-                beside += !isBehind && setup.ClampBeside(number, finger) is not null ? 1 : 0;
+                beside += !isBehind && FingerPrices.IsAtBarsEnd(setup, number, finger) ? 1 : 0;
             }
         }
 
