@@ -12,6 +12,9 @@ public interface IScreen
     /// <summary>Does something on the thread of the screen, whichever thread asks for it, and draws anew.</summary>
     void Post(Action action);
 
+    /// <summary>Puts a text on the clipboard, where the terminal allows it.</summary>
+    void Copy(string text);
+
     /// <summary>The screen goes away.</summary>
     void End();
 }

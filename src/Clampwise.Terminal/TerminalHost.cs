@@ -30,17 +30,20 @@ public sealed class TerminalHost : IDisposable
     private readonly TerminalPace _pace = new();
     private readonly ManualResetEventSlim _ended = new();
     private readonly IApplication _app;
+    private readonly LibraryInput? _library;
     private JobControl? _jobs;
     private volatile int _exitCode = Good;
 
     // The signals are heard before the terminal is touched: one that comes while it is being set up must leave it as it was too.
-    private TerminalHost(IScreenContent content, Func<Exception, string> report)
+    private TerminalHost(IScreenContent content, Func<Exception, string> report, bool readsItself)
     {
         _content = content;
         _screen = new TerminalScreen(content);
         _report = report;
         AppDomain.CurrentDomain.UnhandledException += OnUnhandled;
-        _app = TerminalInput.CreateApplication(_pace.Wake, () => ThreadPool.QueueUserWorkItem(_ => Stop(HangUp)));
+        IApplication? own = readsItself ? TerminalInput.CreateApplication(_pace.Wake, HangUpLater) : null;
+        _app = own ?? Application.Create();
+        _library = own is null ? new LibraryInput(_pace.Wake, HangUpLater) : null;
         s_signals.AddRange(s_stopping.Select(stopping => PosixSignalRegistration.Create(stopping.Signal, context =>
         {
             context.Cancel = true;
@@ -51,16 +54,17 @@ public sealed class TerminalHost : IDisposable
     /// <summary>Runs until the player leaves, a signal asks to stop, the terminal hangs up, or the program fails.</summary>
     /// <param name="content">What is shown.</param>
     /// <param name="report">Writes a failure of the program down, and gives the one line that the player sees of it.</param>
+    /// <param name="readsItself">False to let the library read the terminal, as where its inside has changed.</param>
     /// <returns>The exit code of the process: that of a shell after a signal, 1 after a failure, else 0.</returns>
-    public static int Run(IScreenContent content, Func<Exception, string> report)
+    public static int Run(IScreenContent content, Func<Exception, string> report, bool readsItself = true)
     {
         try
         {
-            using var host = new TerminalHost(content, report);
+            using var host = new TerminalHost(content, report, readsItself);
             host.Begin();
             if (host._exitCode == Good)
             {
-                host._app.Run(host._screen);
+                host._app.Run(host._screen, host._library is null ? null : LibraryInput.IsUnreadable);
             }
             else
             {
@@ -81,6 +85,7 @@ public sealed class TerminalHost : IDisposable
     {
         _app.Driver?.WriteRaw(TerminalModes.End);
 
+        _library?.Dispose();
         _pace.Dispose();
         _app.Dispose();
         _jobs?.Dispose();
@@ -106,7 +111,7 @@ public sealed class TerminalHost : IDisposable
         // The size is asked of the system, at once and for nothing; by default the terminal is asked for it twice a second.
         Driver.SizeDetection = SizeDetectionMode.Polling;
         _app.Init();
-        _pace.Set(_app);
+        _pace.Set(_app, isBlind: _library is not null && !InputWait.IsThere);
         UseOwnGround();
         _screen.UseColours(_app.Driver);
         ReportFocus();
@@ -127,6 +132,8 @@ public sealed class TerminalHost : IDisposable
         }
     }
 
+    private void HangUpLater() => ThreadPool.QueueUserWorkItem(_ => Stop(HangUp));
+
     // The terminal tells when its window gains (CSI I) or loses (CSI O) the focus, if asked to (xterm control sequences, FocusIn and
     // FocusOut). The library has no event for it, but hands over sequences that somebody expects.
     private void ReportFocus()
@@ -134,6 +141,10 @@ public sealed class TerminalHost : IDisposable
         IAnsiResponseParser parser = _app.Driver!.GetInputProcessor().GetParser();
         parser.ExpectResponse("[I", null, _ => _screen.Post(() => _content.Attend(true)), null, persistent: true);
         parser.ExpectResponse("[O", null, _ => _screen.Post(() => _content.Attend(false)), null, persistent: true);
+        if (_library is not null)
+        {
+            LibraryInput.Teach(parser, key => _screen.Post(() => _content.Press(key)));
+        }
     }
 
     // Should the library's loop not come round again, the process ends all the same. What was answered is on the disk already.

@@ -1,7 +1,6 @@
 using System.Collections.Concurrent;
 using System.IO.Pipes;
 using System.Runtime.CompilerServices;
-using System.Runtime.InteropServices;
 using Terminal.Gui.App;
 using Terminal.Gui.Drivers;
 using Terminal.Gui.Time;
@@ -9,35 +8,26 @@ using Terminal.Gui.Time;
 namespace Clampwise.Terminal;
 
 /// <summary>
-/// Keys the moment they are pressed: waits in poll(2) (POSIX.1-2017) until the terminal has something to read. The library's own way is
+/// Keys the moment they are pressed: waits until the terminal has something to read (<see cref="InputWait"/>). The library's own way is
 /// to look every 20 ms, which costs a key 10 ms on average and the processor fifty awakenings a second.
 /// </summary>
 /// <param name="arrived">Told whenever something has come.</param>
 /// <param name="gone">Told once when the terminal has hung up: nothing will come any more.</param>
-internal sealed partial class TerminalInput(Action arrived, Action gone) : AnsiInput, IInput<char>
+internal sealed class TerminalInput(Action arrived, Action gone) : AnsiInput, IInput<char>
 {
-    private const int StandardInput = 0;
-
-    // POLLIN; POLLERR, POLLHUP and POLLNVAL together.
-    private const short Readable = 0x01;
-    private const short HungUp = 0x08 | 0x10 | 0x20;
-    private const int Forever = -1;
     private static readonly TimeSpan s_libraryPace = TimeSpan.FromMilliseconds(20);
     private ConcurrentQueue<char>? _queue;
 
-    /// <summary>
-    /// An application of the library that reads the terminal in this way; the library's own one where the library's inside has changed.
-    /// </summary>
-    public static IApplication CreateApplication(Action arrived, Action gone)
+    /// <summary>An application of the library that reads the terminal in this way; null where the library's inside has changed.</summary>
+    public static IApplication? CreateApplication(Action arrived, Action gone)
     {
-        IApplication usual = Application.Create();
         try
         {
             return (IApplication)NewApplication(new Parts(arrived, gone));
         }
         catch (Exception changed) when (changed is MissingMethodException or TypeLoadException)
         {
-            return usual;
+            return null;
         }
     }
 
@@ -49,17 +39,17 @@ internal sealed partial class TerminalInput(Action arrived, Action gone) : AnsiI
 
     void IInput<char>.Run(CancellationToken runCancellationToken)
     {
-        if (OperatingSystem.IsWindows())
-        {
-            Look(runCancellationToken);
-        }
-        else
+        if (InputWait.IsThere)
         {
             Await(runCancellationToken);
         }
+        else
+        {
+            Look(runCancellationToken);
+        }
     }
 
-    // Where there is no poll.
+    // Where there is no way to wait.
     private void Look(CancellationToken stop)
     {
         do
@@ -74,15 +64,16 @@ internal sealed partial class TerminalInput(Action arrived, Action gone) : AnsiI
         using var wakeReader = new AnonymousPipeServerStream(PipeDirection.In);
         using var waker = new AnonymousPipeClientStream(PipeDirection.Out, wakeReader.ClientSafePipeHandle);
         using CancellationTokenRegistration stopping = stop.Register(() => waker.WriteByte(0));
-        Awaited[] both = [new(StandardInput, Readable), new((int)wakeReader.SafePipeHandle.DangerousGetHandle(), Readable)];
+        int wake = (int)wakeReader.SafePipeHandle.DangerousGetHandle();
         while (!stop.IsCancellationRequested)
         {
-            if (Poll(both, (nuint)both.Length, Forever) <= 0 || TakeAll())
+            InputEvent happened = InputWait.For(wake, InputWait.Forever);
+            if (happened == InputEvent.None || TakeAll())
             {
                 continue;
             }
 
-            if ((both[0].Happened & HungUp) != 0)
+            if (happened.HasFlag(InputEvent.HungUp))
             {
                 gone();
                 stop.WaitHandle.WaitOne();
@@ -129,23 +120,11 @@ internal sealed partial class TerminalInput(Action arrived, Action gone) : AnsiI
     [return: UnsafeAccessorType("Terminal.Gui.App.ApplicationImpl, Terminal.Gui")]
     private static extern object NewApplication(IComponentFactory parts);
 
-    [LibraryImport("libc", EntryPoint = "poll", SetLastError = true)]
-    private static partial int Poll([In, Out] Awaited[] awaited, nuint count, int milliseconds);
-
     private sealed class Parts(Action arrived, Action gone) : AnsiComponentFactory
     {
         public override IInput<char> CreateInput() => new TerminalInput(arrived, gone);
 
         public override IInputProcessor CreateInputProcessor(ConcurrentQueue<char> inputBuffer, ITimeProvider? timeProvider = null) =>
             new TerminalSequences(inputBuffer, timeProvider);
-    }
-
-    // struct pollfd.
-    [StructLayout(LayoutKind.Sequential)]
-    private struct Awaited(int file, short wanted)
-    {
-        public int File = file;
-        public short Wanted = wanted;
-        public short Happened;
     }
 }

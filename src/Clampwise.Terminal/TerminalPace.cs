@@ -18,13 +18,17 @@ internal sealed class TerminalPace : IDisposable
     private readonly ManualResetEventSlim _halted = new();
     private volatile bool _isHalted;
     private bool _mustDraw;
+    private bool _isBlind;
 
     /// <summary>There is something to do: from any thread.</summary>
     public void Wake() => _something.Set();
 
     /// <summary>Sets the pace of an application that has begun.</summary>
-    public void Set(IApplication app)
+    /// <param name="app">The application.</param>
+    /// <param name="isBlind">True if nobody tells when a key has come, so that it must be looked for.</param>
+    public void Set(IApplication app, bool isBlind = false)
     {
+        _isBlind = isBlind;
         _app = app;
         Application.MaximumIterationsPerSecond = ushort.MaxValue;
         app.TimedEvents!.Added += OnAdded;
@@ -90,6 +94,6 @@ internal sealed class TerminalPace : IDisposable
             ? TimeSpan.FromMilliseconds(milliseconds + 1)
             : System.Threading.Timeout.InfiniteTimeSpan;
         bool isHalfRead = _app.Driver?.GetInputProcessor().GetParser().State is not (null or AnsiResponseParserState.Normal);
-        return isHalfRead && (untilTimer > s_halfRead || untilTimer == System.Threading.Timeout.InfiniteTimeSpan) ? s_halfRead : untilTimer;
+        return (isHalfRead || _isBlind) && (untilTimer > s_halfRead || untilTimer == System.Threading.Timeout.InfiniteTimeSpan) ? s_halfRead : untilTimer;
     }
 }

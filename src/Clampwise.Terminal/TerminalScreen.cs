@@ -45,6 +45,9 @@ internal sealed class TerminalScreen : Runnable, IScreen
     });
 
     /// <inheritdoc/>
+    public void Copy(string text) => App?.Driver?.WriteRaw(TerminalModes.Copy(text));
+
+    /// <inheritdoc/>
     public void End() => RequestStop();
 
     /// <summary>Tells the terminal's driver which colours to send: left alone it guesses by other signs.</summary>

@@ -8,14 +8,16 @@ internal sealed class FailingPage(Shell shell) : Page
 {
     private bool _failsInDrawing;
     private bool _failsInTick;
+    private int _heard;
+    private KeyPress _last;
 
     public override string Title => "failing";
 
     public override IReadOnlyList<(string Key, string Does)> Keys { get; } = [("Esc", "back"), ("?", "help")];
 
-    public override IReadOnlyList<string> Help { get; } = ["k fails in a key, d in drawing, t in a tick, p in work posted to the screen, o on another thread."];
+    public override IReadOnlyList<string> Help { get; } = ["k fails in a key, d in drawing, t in a tick, p in work posted to the screen, o on another thread; Esc goes back, any other key is shown."];
 
-    public override IReadOnlyList<Line> Draw(int width, int height) => _failsInDrawing ? throw Failure("drawing") : [Line.Of("Waiting to fail.")];
+    public override IReadOnlyList<Line> Draw(int width, int height) => _failsInDrawing ? throw Failure("drawing") : [Line.Of(_heard == 0 ? "Waiting to fail." : $"heard {_heard}: {_last}.")];
 
     public override bool Tick() => _failsInTick ? throw Failure("tick") : false;
 
@@ -38,7 +40,12 @@ internal sealed class FailingPage(Shell shell) : Page
                 new Thread(() => throw Failure("other thread")).Start();
                 break;
             default:
-                shell.Close();
+                (_heard, _last) = (_heard + 1, key);
+                if (key == KeyPress.Esc)
+                {
+                    shell.Close();
+                }
+
                 break;
         }
 

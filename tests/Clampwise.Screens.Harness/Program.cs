@@ -7,14 +7,14 @@ using Clampwise.Terminal;
 
 // The frame of the program in the real terminal, around a page that fails when it is told to, so that a script can see what a failure
 // leaves behind.
-if (args is not ["--data", var folder])
+if (args is not ["--data", var folder, .. var more])
 {
-    Console.Error.WriteLine("expected: --data FOLDER");
+    Console.Error.WriteLine("expected: --data FOLDER [library]");
     return 2;
 }
 
 var shell = new Shell(Theme.Plain, GlyphSet.Unicode);
 shell.Open(new FailingPage(shell));
-int code = TerminalHost.Run(shell, new FailureReport(new DataFolder(folder), TimeProvider.System).Write);
+int code = TerminalHost.Run(shell, new FailureReport(new DataFolder(folder), TimeProvider.System).Write, readsItself: more is not ["library"]);
 TerminalHost.TakeBackKeypad();
 return code;

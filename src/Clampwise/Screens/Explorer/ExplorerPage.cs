@@ -23,13 +23,13 @@ internal sealed class ExplorerPage(Shell shell, ScreenDesk desk, Setup setup) : 
     public override string Corner => _hand.Setup.ToString();
 
     public override IReadOnlyList<(string Key, string Does)> Keys { get; } =
-        [("Space", "fret"), ("x", "mute"), ("r", "hear"), ("f", "find"), ("c", "clamp"), ("m", "mark"), ("dzw", "view"), ("Esc", "back"), ("?", "help"), ("arrows", "move"), ("o", "ring"), ("+ -", "full capo"), ("t", "tune"), ("k", "keep")];
+        [("Space", "fret"), ("x", "mute"), ("r", "hear"), ("f", "find"), ("c", "clamp"), ("m", "mark"), ("dzw", "view"), ("Esc", "back"), ("?", "help"), ("arrows", "move"), ("o", "ring"), ("+ -", "full capo"), ("t", "tune"), ("k", "keep"), ("F9", "copy")];
 
     public override IReadOnlyList<string> Help { get; } =
     [
         "Walk on the fretboard and read both names of what you hold: the shape name, counted from the home clamp, and the sounding name at concert pitch.",
         $"Keys: {HandOnFretboard.KeyWords}.",
-        "r strums what you hold, g plays it string by string, s plays the string under the cursor. f finds voicings by name and puts one under your hand; c changes the clamps; t tunes up in this setup. + puts the full capo one fret up, with the clamps and your hand, - one fret down: shape names stay, sounding names move. k keeps the voicing in a drill of your own.",
+        "r strums what you hold, g plays it string by string, s plays the string under the cursor. f finds voicings by name and puts one under your hand; c changes the clamps; t tunes up in this setup. + puts the full capo one fret up, with the clamps and your hand, - one fret down: shape names stay, sounding names move. k keeps the voicing in a drill of your own. F9 hands setup and fretting to the terminal's clipboard, as a command line takes them; some terminals allow that only in their settings.",
         "The difficulty is the best fingering's, in points. One more finger is one point; stretches, barres and muted strings in between add to it. Two or three are easy.",
         "m marks what you hold: walk on, or find another voicing, and both stay in the picture, with what moved on each string. m again marks anew; m with nothing moved takes the mark off. Other clamps, or the full capo at another fret, take it off too.",
         "d turns through what stands on the dots, and before the nut where strings ring: nothing, finger numbers, degrees (R is the root), pitches. z comes closer, with fewer and longer frets, w shows a wider part of the neck; left alone, the picture takes the room there is. The settings say how fretboards lie and where frets are counted from.",
@@ -61,6 +61,8 @@ internal sealed class ExplorerPage(Shell shell, ScreenDesk desk, Setup setup) : 
         _hand = next ?? _hand;
         return next is not null || _view.Press(key, Picture) || PressCommand(key.Sign);
     }
+
+    public override Voicing? Copied => Held.TryGet(out Voicing? held, out _) ? held : null;
 
     public override void Leave() => desk.Sound.Stop();
 

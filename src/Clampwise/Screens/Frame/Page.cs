@@ -1,3 +1,4 @@
+using Clampwise.Fretboard;
 using Clampwise.Look;
 using Clampwise.Terminal;
 
@@ -23,6 +24,9 @@ internal abstract class Page
 
     /// <summary>True while typed characters go into an entry of the page, so that letters are no commands.</summary>
     public virtual bool IsTyping => false;
+
+    /// <summary>The voicing that F9 copies; null if there is none to copy now.</summary>
+    public virtual Voicing? Copied => null;
 
     /// <summary>The lines between top and bottom.</summary>
     /// <param name="width">Columns to use.</param>

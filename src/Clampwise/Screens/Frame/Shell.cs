@@ -1,4 +1,5 @@
 using Clampwise.Charts;
+using Clampwise.Fretboard;
 using Clampwise.Look;
 using Clampwise.Terminal;
 
@@ -19,6 +20,7 @@ internal sealed class Shell : IScreenContent
     private Theme _theme;
     private readonly Stack<Page> _pages = new();
     private IScreen? _screen;
+    private string? _said;
 
     /// <summary>A frame with nothing in it yet.</summary>
     public Shell(Theme theme, GlyphSet glyphs)
@@ -117,6 +119,13 @@ internal sealed class Shell : IScreenContent
             return;
         }
 
+        _said = null;
+        if (key == KeyPress.F(9) && Front.Copied is { } voicing)
+        {
+            Copy(voicing);
+            return;
+        }
+
         bool asksForHelp = key == KeyPress.F(1) || (key.Sign == '?' && !Front.IsTyping);
         if (asksForHelp && Front is not HelpPage)
         {
@@ -158,8 +167,16 @@ internal sealed class Shell : IScreenContent
         var lines = new List<Line> { TitleLine(column), Line.Of(new string(_glyphs.Rule, column), Tone.Quiet) };
         lines.AddRange(Front.Draw(column - (2 * SideMargin), rows).Take(rows).Select(line => line.Cut(column - (2 * SideMargin), _glyphs.More).Indent(SideMargin)));
         lines.AddRange(Enumerable.Repeat(Line.Empty, height - 1 - lines.Count));
-        lines.Add(KeyLine(column));
+        lines.Add(_said is null ? KeyLine(column) : Line.Of($" {_said}", Tone.Strong).Cut(column, _glyphs.More));
         return [.. lines.Select(line => line.Indent(margin))];
+    }
+
+    // As it stands on a command line; whether the terminal took it, it does not say.
+    private void Copy(Voicing voicing)
+    {
+        string text = $"'{voicing.Setup}' {voicing.Fretting}";
+        _screen?.Copy(text);
+        _said = $"Handed to the terminal's clipboard: {text}";
     }
 
     // Keys that must be seen however narrow the screen is: back, pause and help.

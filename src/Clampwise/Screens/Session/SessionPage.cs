@@ -41,10 +41,13 @@ internal sealed class SessionPage : Page, ISessionView
 
     public override IReadOnlyList<string> Help { get; } = SessionText.Help;
 
+    // Not while it is asked.
+    public override Fretboard.Voicing? Copied => State.Phase == SessionPhase.Judged ? _verdict?.Verdict.Right : null;
+
     public override IReadOnlyList<(string Key, string Does)> Keys => State switch
     {
         { IsPaused: true } => SessionText.PausedKeys,
-        { Phase: SessionPhase.Judged } => [.. _verdict!.Keys.Where(key => key.Key != "p"), ("Esc", "pause")],
+        { Phase: SessionPhase.Judged } => [.. _verdict!.Keys.Where(key => key.Key != "p"), ("Esc", "pause"), ("F9", "copy")],
         _ when _isSkipping => SessionText.SkipKeys,
         _ when IsTyping => [.. _pad!.Keys, .. SessionText.TypingKeys(State.Open!, _desk.Sound.IsAudible).ExceptBy(_pad.Keys.Select(own => own.Key), key => key.Key)],
         _ => [.. _pad?.Keys ?? [], .. SessionText.AskingKeys(State.Open, _desk.Sound.IsAudible)],
