@@ -46,12 +46,12 @@ public class FinderTests
         Assert.Equal(
         [
             new Price("one finger", 1.0),
-            new Price("five strings ring", -2.5),
-            new Price("four pairs of them in unison or octaves", -1.0),
-            new Price("hand at fret 4", 1.0),
+            new Price("five strings ring", -0.5),
+            new Price("four pairs of them in unison or octaves", -0.8),
+            new Price("hand at fret 4", 1.6),
             new Price("root in the bass", -0.8),
         ], found.Reasons.Select(reason => reason with { Points = Math.Round(reason.Points, 9) }));
-        Assert.Equal(-2.3, found.Score, 9);
+        Assert.Equal(0.5, found.Score, 9);
     }
 
     [Fact]

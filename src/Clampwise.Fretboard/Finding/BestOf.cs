@@ -30,5 +30,6 @@ internal sealed class BestOf(int limit)
     }
 
     /// <summary>The best first.</summary>
-    public IEnumerable<PackedVoicing> InOrder() => _worstFirst.UnorderedItems.OrderBy(item => item.Priority).Select(item => item.Element);
+    public IEnumerable<Candidate> InOrder() =>
+        _worstFirst.UnorderedItems.OrderBy(item => item.Priority).Select(item => new Candidate(item.Element, item.Priority.Score));
 }

@@ -12,6 +12,7 @@ internal static class FindWords
         .. fingering.Prices,
         .. Ringing(voicing, rows),
         .. Position(voicing),
+        .. Sound(voicing, rows),
         .. Bass(voicing, QueryMatcher.AskedRoot(voicing.Setup, query)),
         .. QueryMatcher.SoundingSymbols(voicing.Setup, query).SelectMany(symbol => Name(voicing, symbol)),
         .. Movement(voicing, query.Near),
@@ -19,11 +20,11 @@ internal static class FindWords
 
     private static IEnumerable<Price> Ringing(Voicing voicing, RowReader rows)
     {
-        int ringing = 0, muted = 0;
+        int ringing = 0, sounding = 0;
         for (int index = 0; index < voicing.Strings.Length; index++)
         {
             ringing |= voicing.Strings[index].Stop.IsRinging ? 1 << index : 0;
-            muted += voicing.Strings[index].Stop.IsMuted ? 1 : 0;
+            sounding |= voicing.Strings[index].Stop.IsMuted ? 0 : 1 << index;
         }
 
         int count = BitOperations.PopCount((uint)ringing);
@@ -38,9 +39,10 @@ internal static class FindWords
             yield return new Price($"{Spoken.Count(pairs, "pair")} of them in unison or octaves", pairs * RankingWeights.RingingPair);
         }
 
+        int muted = voicing.Strings.Length - BitOperations.PopCount((uint)sounding);
         if (muted > 0)
         {
-            yield return new Price($"{Spoken.Count(muted, "string")} muted", muted * RankingWeights.Muted);
+            yield return new Price($"{Spoken.Count(muted, "string")} muted", rows.MutedPoints[sounding]);
         }
     }
 
@@ -60,6 +62,28 @@ internal static class FindWords
         if (frets > 0)
         {
             yield return new Price($"hand at fret {lowest}", frets * RankingWeights.HandFret);
+        }
+
+        Fret highest = voicing.Fretting.Stops.Max(stop => stop.Finger) ?? Fret.Nut;
+        int beyond = highest - voicing.Setup.HomeFret - RankingWeights.LowerHalf;
+        if (beyond > 0)
+        {
+            yield return new Price($"up to fret {highest}", beyond * RankingWeights.UpperFret);
+        }
+    }
+
+    private static IEnumerable<Price> Sound(Voicing voicing, RowReader rows)
+    {
+        var packed = PackedVoicing.Of(voicing.Fretting);
+        if (FamiliarGrips.Holds(packed, rows.StringCount, voicing.Setup.HomeFret.Number))
+        {
+            yield return new Price("a familiar grip", RankingWeights.Familiar);
+        }
+
+        (int lowest, int next) = rows.LowestTwo(packed);
+        if (RankingWeights.OfBass(lowest, next) is > 0.0 and var muddy)
+        {
+            yield return new Price("close notes in the bass", muddy);
         }
     }
 

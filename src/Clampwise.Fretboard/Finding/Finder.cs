@@ -9,7 +9,9 @@ namespace Clampwise.Fretboard;
 /// </summary>
 public sealed class Finder
 {
-    private const int VoicingsPerHand = 6;
+    // A hand has some dozen thinnings: so many voicings hold all hands of a list and what belongs to them.
+    private const int VoicingsPerHand = 30;
+    private const int FewestLookedAt = 1500;
 
     private readonly Lazy<VoicingIndex> _index;
     private readonly RowReader _rows;
@@ -43,8 +45,8 @@ public sealed class Finder
             return fault;
         }
 
-        (int total, IEnumerable<PackedVoicing> best) = Search(query);
-        IEnumerable<FoundVoicing> found = best.Select(packed => Unpack(packed, query));
+        (int total, IEnumerable<Candidate> best) = Search(query, query.Limit);
+        IEnumerable<FoundVoicing> found = best.Select(one => Judged(one.Voicing, query));
         return new FindResult(total, [.. found.OrderBy(one => one.Score)]);
     }
 
@@ -53,20 +55,15 @@ public sealed class Finder
     /// </summary>
     public Result<FoundHands> FindHands(VoicingQuery query)
     {
-        // A hand has some dozen thinnings: the best voicings are taken in growing number until they hold enough hands.
-        for (int taken = Math.Max(query.Limit, 0) * VoicingsPerHand; ; taken *= VoicingsPerHand)
+        if (FaultOf(query) is { } fault)
         {
-            if (!Find(query.Limit < 0 ? query : query with { Limit = taken }).TryGet(out FindResult? found, out Fault? fault))
-            {
-                return fault;
-            }
-
-            ImmutableArray<FoundHand> hands = FoundHand.Fold(found.Voicings);
-            if (hands.Length >= query.Limit || found.Voicings.Length == found.Total)
-            {
-                return new FoundHands(found.Total, [.. hands.Take(query.Limit)]);
-            }
+            return fault;
         }
+
+        (int total, IEnumerable<Candidate> best) = Search(query, Math.Max(FewestLookedAt, (int)Math.Min(query.Limit * (long)VoicingsPerHand, int.MaxValue)));
+        List<FoldedHand> hands = new HandFolder(Setup.StringCount).Fold(best);
+        var chooser = new HandChooser(_rows, Setup.HomeFret.Number, QueryMatcher.SoundingSymbols(Setup, query).Any());
+        return new FoundHands(total, [.. chooser.Choose(hands, query.Limit).Select(hand => Unpack(hand, query))]);
     }
 
     /// <summary>Why a voicing of the setup ranks where it does for a query; refused if the hand cannot finger it.</summary>
@@ -98,10 +95,10 @@ public sealed class Finder
         return ChordCount.Gather(counts, easiest, _readings);
     }
 
-    private (int Total, IEnumerable<PackedVoicing> Best) Search(VoicingQuery query)
+    private (int Total, IEnumerable<Candidate> Best) Search(VoicingQuery query, int limit)
     {
         var matcher = new QueryMatcher(Setup, query, _rows);
-        var best = new BestOf(query.Limit);
+        var best = new BestOf(limit);
         int total = 0;
         foreach (PackedVoicing[] part in Index.Parts)
         {
@@ -115,7 +112,7 @@ public sealed class Finder
                 total++;
                 if (best.Wants(atBest))
                 {
-                    best.Offer(voicing, atBest + matcher.ReadingPoints(voicing));
+                    best.Offer(voicing, atBest + matcher.FurtherPoints(voicing));
                 }
             }
         }
@@ -123,8 +120,14 @@ public sealed class Finder
         return (total, best.InOrder());
     }
 
-    private FoundVoicing Unpack(PackedVoicing packed, VoicingQuery query) =>
-        Judge(Voicing.Create(Setup, packed.ToFretting(Setup.StringCount), allowBehindClamp: true).Value, query).Value;
+    private FoundHand Unpack(FoldedHand hand, VoicingQuery query) => new(
+        Judged(hand.Whole.Voicing, query),
+        [.. hand.Variants.OrderBy(variant => variant.Whole.Score).Select(variant => Unpack(variant.Whole.Voicing))],
+        [.. hand.Thinnings.Concat(hand.Variants.SelectMany(variant => variant.Thinnings)).OrderBy(one => one.Score).Select(one => Unpack(one.Voicing))]);
+
+    private FoundVoicing Judged(PackedVoicing packed, VoicingQuery query) => Judge(Unpack(packed), query).Value;
+
+    private Voicing Unpack(PackedVoicing packed) => Voicing.Create(Setup, packed.ToFretting(Setup.StringCount), allowBehindClamp: true).Value;
 
     private Fault? FaultOf(VoicingQuery query)
     {

@@ -1,19 +1,25 @@
 using System.Collections.Immutable;
+using Clampwise.Theory;
 
 namespace Clampwise.Fretboard;
 
-/// <summary>A hand that fits a query: the voicing with the most strings that its fingers sound, and its thinnings that fit too.</summary>
+/// <summary>A hand that fits a query: the voicing with the most strings that its fingers sound, and what shares its line.</summary>
 /// <param name="Whole">The hand with all its strings.</param>
-/// <param name="Thinnings">The same hand with strings muted, best first.</param>
-public sealed record FoundHand(FoundVoicing Whole, ImmutableArray<FoundVoicing> Thinnings)
+/// <param name="Variants">Hands that differ from it in an open string alone, best first.</param>
+/// <param name="Thinnings">The same hand with strings muted, those of its variants after them.</param>
+public sealed record FoundHand(FoundVoicing Whole, ImmutableArray<Voicing> Variants, ImmutableArray<Voicing> Thinnings)
 {
-    // From a barre across six strings to the small hand above it, and not from two fingers to one (our judgement).
-    private const double EasierByPoints = 1.5;
-
     /// <summary>For each thinning of the same name the strings that it mutes beyond the whole hand.</summary>
-    public IEnumerable<StringSet> WithoutStrings => Thinnings
-        .Where(thinning => thinning.Voicing.SoundingName == Whole.Voicing.SoundingName)
-        .Select(thinning => Sounding(Whole).Except(Sounding(thinning)));
+    public IEnumerable<StringSet> WithoutStrings
+    {
+        get
+        {
+            var name = FirstReading.Of(Whole.Voicing.Pitches.AsSpan());
+            return Thinnings
+                .Where(thinning => IsWithin(thinning) && FirstReading.Of(thinning.Pitches.AsSpan()) == name)
+                .Select(thinning => Sounding(Whole.Voicing).Except(Sounding(thinning)));
+        }
+    }
 
     /// <summary>Single strings that may be left out, in words: <c>also without string 6, 1</c>; empty if none may.</summary>
     public string AlsoWithout
@@ -27,39 +33,9 @@ public sealed record FoundHand(FoundVoicing Whole, ImmutableArray<FoundVoicing> 
         }
     }
 
-    /// <summary>Voicings in order, folded; a hand ranks by itself, with all its strings.</summary>
-    internal static ImmutableArray<FoundHand> Fold(IReadOnlyList<FoundVoicing> inOrder)
-    {
-        var hands = new List<List<FoundVoicing>>();
-        foreach (FoundVoicing found in inOrder)
-        {
-            // The first member of each hand is its fullest so far.
-            List<FoundVoicing>? hand = hands.FirstOrDefault(members => IsThinning(found, members[0]) || IsThinning(members[0], found));
-            if (hand is null)
-            {
-                hands.Add([found]);
-            }
-            else
-            {
-                hand.Insert(IsThinning(hand[0], found) ? 0 : hand.Count, found);
-            }
-        }
+    private bool IsWithin(Voicing thinning) =>
+        thinning.Fretting.Stops.Zip(Whole.Voicing.Fretting.Stops).All(pair => pair.First == pair.Second || pair.First.IsMuted);
 
-        return [.. hands.Select(members => new FoundHand(members[0], [.. members.Skip(1).OrderBy(member => member.Score)])).OrderBy(hand => hand.Whole.Score)];
-    }
-
-    /// <summary>
-    /// True if one is the other with strings muted and the same bass, and no string is stopped otherwise. Where muting makes it easier by
-    /// as much as a barre costs, it is a hand of its own: the small F is no thinning of the barre.
-    /// </summary>
-    internal static bool IsThinning(FoundVoicing thin, FoundVoicing whole)
-    {
-        bool isWithin = thin.Voicing.Fretting.Stops.Zip(whole.Voicing.Fretting.Stops).All(pair => pair.First == pair.Second || pair.First.IsMuted);
-        return isWithin && thin.Voicing.Fretting != whole.Voicing.Fretting
-            && thin.Voicing.Pitches.Min().Class == whole.Voicing.Pitches.Min().Class
-            && whole.Fingering.Difficulty - thin.Fingering.Difficulty < EasierByPoints;
-    }
-
-    private static StringSet Sounding(FoundVoicing found) =>
-        StringSet.Of(found.Voicing.Strings.Where(sounding => sounding.Pitch is not null).Select(sounding => sounding.Number));
+    private static StringSet Sounding(Voicing voicing) =>
+        StringSet.Of(voicing.Strings.Where(sounding => sounding.Pitch is not null).Select(sounding => sounding.Number));
 }

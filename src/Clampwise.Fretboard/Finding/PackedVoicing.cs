@@ -51,6 +51,11 @@ internal readonly record struct PackedVoicing(ulong Bits)
             | ((ulong)fretting.BassClass << BassShift));
     }
 
+    /// <summary>The stops of a fretting and nothing else.</summary>
+    public static PackedVoicing Of(Fretting fretting) => new(fretting.Stops
+        .Select((stop, index) => (ulong)stop.Code << (index * BitsEach))
+        .Aggregate(0UL, (bits, stop) => bits | stop));
+
     /// <summary>A difficulty as it is kept: to a tenth, half a tenth upward, and no more than <see cref="HardestPoints"/>.</summary>
     public static double ToTenth(double difficulty) => Steps(difficulty) / StepsInAPoint;
 
@@ -59,6 +64,9 @@ internal readonly record struct PackedVoicing(ulong Bits)
 
     /// <summary>The stop code of the string at a place from the lowest, 0.</summary>
     public int StopAt(int index) => (int)(Bits >> (index * BitsEach)) & ((1 << BitsEach) - 1);
+
+    /// <summary>All stops but the one at a place from the lowest.</summary>
+    public ulong StopsWithout(int index) => Stops & ~(((1UL << BitsEach) - 1) << (index * BitsEach));
 
     /// <summary>One bit for each string that sounds, the lowest string lowest.</summary>
     public static int SoundingBits(ulong stops, int stringCount)

@@ -47,7 +47,7 @@ internal sealed class QueryMatcher
         SoundingSymbols(setup, query).FirstOrDefault()?.Root.Class ?? query.Degrees?.Root;
 
     /// <summary>
-    /// True if the voicing fits; what it scores at best then, fewer points being better, before its first reading is looked at.
+    /// True if the voicing fits; what it scores at best then, fewer points being better, before <see cref="FurtherPoints"/> are looked at.
     /// </summary>
     public bool Fits(PackedVoicing voicing, out double atBest)
     {
@@ -70,8 +70,16 @@ internal sealed class QueryMatcher
         return movement <= _maxMovement;
     }
 
-    /// <summary>What the first reading of the exact pitches adds to the score at best.</summary>
-    public double ReadingPoints(PackedVoicing voicing)
+    /// <summary>What is slower to see adds to the score at best: an unfamiliar grip, a muddy bass, the first reading.</summary>
+    public double FurtherPoints(PackedVoicing voicing)
+    {
+        (int lowest, int next) = _rows.LowestTwo(voicing);
+        return (FamiliarGrips.Holds(voicing, _rows.StringCount, _homeFret) ? 0.0 : -RankingWeights.Familiar)
+            + RankingWeights.OfBass(lowest, next)
+            + ReadingPoints(voicing);
+    }
+
+    private double ReadingPoints(PackedVoicing voicing)
     {
         Span<Pitch> buffer = stackalloc Pitch[StringNumber.Most];
         ReadOnlySpan<Pitch> pitches = _rows.Pitches(voicing, buffer);
@@ -109,8 +117,10 @@ internal sealed class QueryMatcher
 
     private double Points(PackedVoicing voicing, Row row) =>
         _rows.RingingPoints[row.Ringing]
-        + ((_rows.StringCount - row.SoundingCount) * RankingWeights.Muted)
+        + _rows.MutedPoints[row.Sounding]
         + (row.FretsAbove(_homeFret) * RankingWeights.HandFret)
+        + (Math.Max(0, row.HighestAbove(_homeFret) - RankingWeights.LowerHalf) * RankingWeights.UpperFret)
+        + RankingWeights.Familiar
         + (_root is null || _root.Value.Number == voicing.BassClass ? RankingWeights.RootInBass : 0.0);
 
     // The movement of a voicing is that of its pairs of strings, added up.

@@ -5,21 +5,37 @@ namespace Clampwise.Fretboard;
 
 /// <summary>
 /// What puts a voicing before another, in points of difficulty; fewer points come first. Ease counts in full, what else is heard or
-/// seen is weighed against it. The amounts are our judgement.
+/// seen is weighed against it: full strums before thin ones, low on the neck before high, familiar grips before strange ones, and no
+/// thirds that growl in the bass. The amounts are our judgement, set by hand and checked against hands that a teacher would give.
 /// </summary>
 internal static class RankingWeights
 {
     /// <summary>Each string that rings from its ground.</summary>
-    public const double Ringing = -0.5;
+    public const double Ringing = -0.1;
 
     /// <summary>Each pair of ringing strings in unison or octaves.</summary>
-    public const double RingingPair = -0.25;
+    public const double RingingPair = -0.2;
 
-    /// <summary>Each string that is muted, wherever it lies; a muted inner one is harder besides.</summary>
-    public const double Muted = 1.6;
+    /// <summary>Each string that is muted below the lowest sounding one: a strum starts above it.</summary>
+    public const double MutedBelow = 1.9;
+
+    /// <summary>Each string that is muted above the highest sounding one, where the ear looks for the tune.</summary>
+    public const double MutedAbove = 2.9;
+
+    /// <summary>Each string that is muted between sounding ones; it is harder besides.</summary>
+    public const double MutedInside = 4.0;
 
     /// <summary>Each fret from the home clamp up to the lowest finger.</summary>
-    public const double HandFret = 0.5;
+    public const double HandFret = 0.8;
+
+    /// <summary>Frets above the home clamp that make the lower half of the neck: some 14 are clear of the body (common practice).</summary>
+    public const int LowerHalf = 7;
+
+    /// <summary>Each fret from there up to the highest finger.</summary>
+    public const double UpperFret = 0.5;
+
+    /// <summary>The fingers stand as in a grip that every player knows, counted from the home clamp.</summary>
+    public const double Familiar = -1.0;
 
     /// <summary>The root as the lowest note.</summary>
     public const double RootInBass = -0.8;
@@ -40,12 +56,42 @@ internal static class RankingWeights
     public const double BareInterval = 6.0;
 
     private const int NotesOfChord = 3;
+    private const int Fourth = 5;
+    private const int ThirdsAreClearFrom = 48;
+    private const double SemitonesDarker = 6.0;
 
     /// <summary>Each semitone that a voice moves from the voicing before.</summary>
     public const double Semitone = 0.12;
 
     /// <summary>A string that starts or stops sounding counts as so many semitones.</summary>
     public const int SemitonesForVoice = 4;
+
+    /// <summary>
+    /// The two lowest notes less than a fourth apart, deep down: the lower and the closer, the muddier (common practice in scoring; the
+    /// line is drawn at C3).
+    /// </summary>
+    /// <param name="lowest">MIDI number of the lowest note.</param>
+    /// <param name="next">MIDI number of the next one; the same if both sound one pitch.</param>
+    public static double OfBass(int lowest, int next) =>
+        next - lowest is > 0 and < Fourth && lowest < ThirdsAreClearFrom
+            ? (ThirdsAreClearFrom - lowest) / SemitonesDarker * (1.0 + ((Fourth - 1 - (next - lowest)) * 0.5))
+            : 0.0;
+
+    /// <summary>What strings that do not sound weigh.</summary>
+    /// <param name="sounding">One bit for each sounding string, the lowest string lowest.</param>
+    /// <param name="stringCount">How many strings there are.</param>
+    public static double OfMuted(int sounding, int stringCount)
+    {
+        if (sounding == 0)
+        {
+            return 0.0;
+        }
+
+        int below = BitOperations.TrailingZeroCount(sounding);
+        int above = stringCount - 1 - BitOperations.Log2((uint)sounding);
+        int inside = stringCount - below - above - BitOperations.PopCount((uint)sounding);
+        return (below * MutedBelow) + (above * MutedAbove) + (inside * MutedInside);
+    }
 
     /// <summary>What a correct name weighs.</summary>
     public static double OfName(AcceptanceKind kind) => kind switch

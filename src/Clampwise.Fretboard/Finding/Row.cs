@@ -41,6 +41,9 @@ internal readonly record struct Row(ulong Bits)
     /// <summary>Frets from a home fret up to the lowest finger; 0 with no finger.</summary>
     public int FretsAbove(int homeFret) => Frets == 0 ? 0 : Math.Max(0, BitOperations.TrailingZeroCount(Frets) - homeFret);
 
+    /// <summary>Frets from a home fret up to the highest finger; 0 with no finger.</summary>
+    public int HighestAbove(int homeFret) => Frets == 0 ? 0 : Math.Max(0, BitOperations.Log2(Frets) - homeFret);
+
     /// <summary>These strings and others.</summary>
     public Row And(Row other) => new(Bits | other.Bits);
 }

@@ -19,6 +19,7 @@ internal sealed class RowReader
         RingingPairs = [.. Enumerable.Range(0, 1 << setup.StringCount).Select(CountPairs)];
         RingingPoints = [.. RingingPairs.Select((pairs, ringing) =>
             (BitOperations.PopCount((uint)ringing) * RankingWeights.Ringing) + (pairs * RankingWeights.RingingPair))];
+        MutedPoints = [.. Enumerable.Range(0, 1 << setup.StringCount).Select(sounding => RankingWeights.OfMuted(sounding, setup.StringCount))];
         _pairs = StringPairs.Table(ReadString, (one, other) => one.And(other));
     }
 
@@ -30,6 +31,9 @@ internal sealed class RowReader
 
     /// <summary>For each set of ringing strings, the points for them and their pairs.</summary>
     public double[] RingingPoints { get; }
+
+    /// <summary>For each set of sounding strings, the points for those that are muted.</summary>
+    public double[] MutedPoints { get; }
 
     /// <summary>MIDI numbers of the lowest and the highest sounding pitch.</summary>
     public (int Lowest, int Highest) Extremes(PackedVoicing voicing)
@@ -43,6 +47,22 @@ internal sealed class RowReader
         }
 
         return (lowest, highest);
+    }
+
+    /// <summary>MIDI numbers of the two lowest sounding pitches; alike if only one sounds.</summary>
+    public (int Lowest, int Next) LowestTwo(PackedVoicing voicing)
+    {
+        (int lowest, int next) = (int.MaxValue, int.MaxValue);
+        for (int index = 0; index < StringCount; index++)
+        {
+            int midi = Midi(index, voicing.StopAt(index));
+            if (midi >= 0)
+            {
+                (lowest, next) = midi < lowest ? (midi, lowest) : (lowest, Math.Min(next, midi));
+            }
+        }
+
+        return (lowest, next == int.MaxValue ? lowest : next);
     }
 
     /// <summary>What a voicing sounds and where its fingers are.</summary>
