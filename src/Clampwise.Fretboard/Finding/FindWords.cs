@@ -11,7 +11,7 @@ internal static class FindWords
     [
         .. fingering.Prices,
         .. Ringing(voicing, rows),
-        .. Position(voicing),
+        .. Position(voicing, RankingWeights.PositionFret(voicing.Setup, query)),
         .. Sound(voicing, rows),
         .. Bass(voicing, QueryMatcher.AskedRoot(voicing.Setup, query)),
         .. QueryMatcher.SoundingSymbols(voicing.Setup, query).SelectMany(symbol => Name(voicing, symbol)),
@@ -55,17 +55,17 @@ internal static class FindWords
         }
     }
 
-    private static IEnumerable<Price> Position(Voicing voicing)
+    private static IEnumerable<Price> Position(Voicing voicing, int from)
     {
         Fret lowest = voicing.Fretting.Stops.Min(stop => stop.Finger) ?? Fret.Nut;
-        int frets = lowest - voicing.Setup.HomeFret;
+        int frets = lowest.Number - from;
         if (frets > 0)
         {
             yield return new Price($"hand at fret {lowest}", frets * RankingWeights.HandFret);
         }
 
         Fret highest = voicing.Fretting.Stops.Max(stop => stop.Finger) ?? Fret.Nut;
-        int beyond = highest - voicing.Setup.HomeFret - RankingWeights.LowerHalf;
+        int beyond = highest.Number - from - RankingWeights.LowerHalf;
         if (beyond > 0)
         {
             yield return new Price($"up to fret {highest}", beyond * RankingWeights.UpperFret);

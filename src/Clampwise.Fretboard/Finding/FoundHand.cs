@@ -33,6 +33,29 @@ public sealed record FoundHand(FoundVoicing Whole, ImmutableArray<Voicing> Varia
         }
     }
 
+    /// <summary>The other hands of the line, in words: <c>or 540400, 540050</c>; empty if there is none.</summary>
+    public string OrElse => Variants.IsEmpty ? "" : $"or {string.Join(", ", Variants.Select(variant => $"{variant.Fretting}"))}";
+
+    /// <summary>All that is said of it: what weighs, the other hands of its line, the strings that may be left out.</summary>
+    public string Telling => Whole.Summary + After(OrElse) + After(AlsoWithout);
+
+    /// <summary>A voicing by itself.</summary>
+    public static FoundHand Alone(FoundVoicing voicing) => new(voicing, [], []);
+
+    /// <summary>
+    /// What speaks for it and what shares its line, in at most so many columns: first what weighs least is left out, then the strings
+    /// that may be left out, then the variants. The fingers always stay.
+    /// </summary>
+    public string SummaryWithin(int columns)
+    {
+        string fewest = Whole.SummaryWithin(0);
+        string[] tails = [.. new[] { $"{After(OrElse)}{After(AlsoWithout)}", After(OrElse), "" }];
+        string tail = tails.First(words => words.Length == 0 || fewest.Length + words.Length <= columns);
+        return Whole.SummaryWithin(columns - tail.Length) + tail;
+    }
+
+    private static string After(string words) => words.Length == 0 ? "" : $"; {words}";
+
     private bool IsWithin(Voicing thinning) =>
         thinning.Fretting.Stops.Zip(Whole.Voicing.Fretting.Stops).All(pair => pair.First == pair.Second || pair.First.IsMuted);
 

@@ -63,7 +63,7 @@ internal sealed class HandChooser(RowReader rows, int homeFret, bool isNamed)
     private (int Lowest, int Bottom, int Top) PlaceOf(PackedVoicing voicing)
     {
         (int bottom, int top) = rows.Extremes(voicing);
-        return (rows.Read(voicing).FretsAbove(0), bottom, top);
+        return (rows.Read(voicing).Lowest, bottom, top);
     }
 
     private IEnumerable<FoldedHand> VariantsOf(FoldedHand hand)

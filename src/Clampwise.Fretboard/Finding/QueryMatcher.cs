@@ -5,12 +5,17 @@ namespace Clampwise.Fretboard;
 /// <summary>A query made ready for packed voicings of one setup: whether one fits, and how it ranks.</summary>
 internal sealed class QueryMatcher
 {
+    private const int FewestOfDrone = 2;
+    private const int Fingers = 4;
+
     private readonly VoicingQuery _query;
     private readonly RowReader _rows;
     private readonly ChordSymbol[] _symbols;
     private readonly KeyPoints _keys;
     private readonly PitchClass? _root;
     private readonly int _homeFret;
+    private readonly int _position;
+    private readonly int _clampFret;
     private readonly double _maxDifficulty;
     private readonly int _keepRinging;
     private readonly int _maxMovement;
@@ -19,6 +24,8 @@ internal sealed class QueryMatcher
     public QueryMatcher(Setup setup, VoicingQuery query, RowReader rows)
     {
         (_query, _rows, _homeFret) = (query, rows, setup.HomeFret.Number);
+        _position = RankingWeights.PositionFret(setup, query);
+        _clampFret = setup.Clamps.Select(clamp => clamp.Fret.Number).DefaultIfEmpty(0).Max();
         _symbols = [.. SoundingSymbols(setup, query)];
         _keys = new KeyPoints(_symbols, query.Degrees, query.Bass);
         _root = AskedRoot(setup, query);
@@ -101,7 +108,13 @@ internal sealed class QueryMatcher
         && row.RingingCount <= _query.MaxRinging
         && row.SoundingCount >= _query.MinStrings
         && (row.IsUnbroken || !_query.Unbroken)
-        && row.Span <= (_query.Span ?? int.MaxValue);
+        && row.Span <= (_query.Span ?? int.MaxValue)
+        && (!_query.IsMoveable || (row.RingingCount == 0 && row.Span > 0))
+        && (!_query.IsDrone || FitsDrone(row))
+        && (_query.Position is not { } position || (row.Lowest >= position.Number && row.Highest is > 0 and var top && top < position.Number + Fingers));
+
+    private bool FitsDrone(Row row) =>
+        row.RingingCount >= FewestOfDrone && row.SoundingCount - row.RingingCount >= FewestOfDrone && row.IsUnbroken && row.Lowest > _clampFret;
 
     // The class of the bass was seen to with the key.
     private bool FitsEnds(PackedVoicing voicing)
@@ -118,8 +131,8 @@ internal sealed class QueryMatcher
     private double Points(PackedVoicing voicing, Row row) =>
         _rows.RingingPoints[row.Ringing]
         + _rows.MutedPoints[row.Sounding]
-        + (row.FretsAbove(_homeFret) * RankingWeights.HandFret)
-        + (Math.Max(0, row.HighestAbove(_homeFret) - RankingWeights.LowerHalf) * RankingWeights.UpperFret)
+        + (Math.Max(0, row.Lowest - _position) * RankingWeights.HandFret)
+        + (Math.Max(0, row.Highest - _position - RankingWeights.LowerHalf) * RankingWeights.UpperFret)
         + RankingWeights.Familiar
         + (_root is null || _root.Value.Number == voicing.BassClass ? RankingWeights.RootInBass : 0.0);
 

@@ -77,6 +77,9 @@ internal static class RankingWeights
             ? (ThirdsAreClearFrom - lowest) / SemitonesDarker * (1.0 + ((Fourth - 1 - (next - lowest)) * 0.5))
             : 0.0;
 
+    /// <summary>The fret that a hand's place on the neck is counted from: the position that is asked for, or the home clamp.</summary>
+    public static int PositionFret(Setup setup, VoicingQuery query) => query.Position?.Number ?? setup.HomeFret.Number;
+
     /// <summary>What strings that do not sound weigh.</summary>
     /// <param name="sounding">One bit for each sounding string, the lowest string lowest.</param>
     /// <param name="stringCount">How many strings there are.</param>

@@ -38,11 +38,11 @@ internal readonly record struct Row(ulong Bits)
     public static Row OfFretted(int index, int fret, bool isBehind) =>
         new((1UL << index) | ((isBehind ? 1UL : 0UL) << BehindShift) | (1UL << (fret + FretShift)));
 
-    /// <summary>Frets from a home fret up to the lowest finger; 0 with no finger.</summary>
-    public int FretsAbove(int homeFret) => Frets == 0 ? 0 : Math.Max(0, BitOperations.TrailingZeroCount(Frets) - homeFret);
+    /// <summary>The lowest fret with a finger; 0 with none.</summary>
+    public int Lowest => Frets == 0 ? 0 : BitOperations.TrailingZeroCount(Frets);
 
-    /// <summary>Frets from a home fret up to the highest finger; 0 with no finger.</summary>
-    public int HighestAbove(int homeFret) => Frets == 0 ? 0 : Math.Max(0, BitOperations.Log2(Frets) - homeFret);
+    /// <summary>The highest fret with a finger; 0 with none.</summary>
+    public int Highest => Frets == 0 ? 0 : BitOperations.Log2(Frets);
 
     /// <summary>These strings and others.</summary>
     public Row And(Row other) => new(Bits | other.Bits);

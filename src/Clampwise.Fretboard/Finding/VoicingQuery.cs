@@ -38,6 +38,18 @@ public sealed record VoicingQuery
     /// <summary>The span of frets: the highest fretted fret less the lowest is smaller.</summary>
     public int? Span { get; init; }
 
+    /// <summary>True to leave out what rings: a hand that can be moved along the neck as it is.</summary>
+    public bool IsMoveable { get; init; }
+
+    /// <summary>
+    /// True for hands that move under ringing strings: two or more fretted strings above every clamp, two or more that ring, none muted
+    /// between them.
+    /// </summary>
+    public bool IsDrone { get; init; }
+
+    /// <summary>The position: every finger lies at this fret or up to three above it.</summary>
+    public Fret? Position { get; init; }
+
     /// <summary>
     /// The greatest difficulty in points, compared to a tenth, half a tenth upward: see <see cref="Fingering.Difficulty"/>.
     /// </summary>

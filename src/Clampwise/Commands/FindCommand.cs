@@ -8,13 +8,16 @@ namespace Clampwise.Commands;
 /// <summary><c>clampwise find SETUP</c>: the voicings of a setup that fit, best first; or how many frettings there are.</summary>
 internal static class FindCommand
 {
+    // A longer name, such as that of a bare interval, takes its room on its own line.
+    private const int UsualName = 12;
+
     public static Command Build(Surroundings around)
     {
         Argument<string> setup = SharedOptions.SetupArgument();
         var asked = new FindOptions();
         Option<string> hand = SharedOptions.HandOption();
         Option<bool> json = SharedOptions.Json();
-        var command = new Verb("find", "Find voicings of a setup, the best first: every one that a hand can finger is looked at.", "find 2-4@2 --shape Dsus4", "find 2-4@2 --sounding E --unbroken --limit 5", "find 2-4@2 --count --fingers 3") { setup, hand, json };
+        var command = new Verb("find", "Find voicings of a setup, the best first: every one that a hand can finger is looked at.", "find 2-4@2 --shape Dsus4", "find 2-4@2 --sounding E --unbroken --limit 5", "find 2-4@2 --shape A --moveable", "find 2-4@2 --count --fingers 3") { setup, hand, json };
         asked.AddTo(command, hand);
         command.SetAction(parsed =>
         {
@@ -33,11 +36,16 @@ internal static class FindCommand
                 return around.Refuse("--hand", fault);
             }
 
-            Result<FindResult> found = asked.Space(parsed, read).Then(space => asked.Query(parsed, read).Then(query => new Finder(read, player, null, space).Find(query)));
-            return found.TryGet(out FindResult? result, out fault) ? Print(around, read, result, parsed.GetValue(json)) : around.Refuse(fault);
+            player = player with { UsesThumb = asked.UsesThumb(parsed) };
+            Result<FoundHands> found = asked.Space(parsed, read).Then(space => asked.Query(parsed, read).Then(query => Find(new Finder(read, player, null, space), query, asked.IsAll(parsed))));
+            return found.TryGet(out FoundHands? result, out fault) ? Print(around, read, result, parsed.GetValue(json)) : around.Refuse(fault);
         });
         return command;
     }
+
+    private static Result<FoundHands> Find(Finder finder, VoicingQuery query, bool isAll) => isAll
+        ? finder.Find(query).Select(found => new FoundHands(found.Total, [.. found.Voicings.Select(FoundHand.Alone)]))
+        : finder.FindHands(query);
 
     private static int PrintCount(Surroundings around, FrettingCounter counter, Setup setup, bool asJson)
     {
@@ -54,19 +62,19 @@ internal static class FindCommand
         return ExitCode.Good;
     }
 
-    private static int Print(Surroundings around, Setup setup, FindResult result, bool asJson)
+    private static int Print(Surroundings around, Setup setup, FoundHands result, bool asJson)
     {
         if (!asJson)
         {
-            around.Out.WriteLine($"{Counted.Of(result.Total, "voicing")} in {setup}{(result.Voicings.Length < result.Total ? $", the best {result.Voicings.Length}" : "")}");
+            around.Out.WriteLine($"{Counted.Of(result.Total, "voicing")} in {setup}{(result.Hands.Length < result.Total ? $", the best {result.Hands.Length}" : "")}");
         }
 
-        foreach (FoundVoicing found in asJson ? result.Voicings : [])
+        foreach (FoundHand found in asJson ? result.Hands : [])
         {
             JsonLines.Print(around.Out, FoundRow.Of(found));
         }
 
-        foreach (string line in asJson ? [] : Lines(result.Voicings, OutputLines.Width(around)))
+        foreach (string line in asJson ? [] : Lines(result.Hands, OutputLines.Width(around)).SelectMany(line => OutputLines.Wrap(line, OutputLines.Width(around))))
         {
             around.Out.WriteLine(line);
         }
@@ -75,16 +83,17 @@ internal static class FindCommand
     }
 
     // Columns no wider than what stands in them: on a narrow line the room goes to what speaks for a voicing.
-    private static IEnumerable<string> Lines(IReadOnlyList<FoundVoicing> all, int width)
+    private static IEnumerable<string> Lines(IReadOnlyList<FoundHand> all, int width)
     {
-        (string Fretting, string Shape, string Sounds)[] texts = [.. all.Select(found => ($"{found.Voicing.Fretting}", found.Voicing.ShapeName, found.Voicing.SoundingName))];
+        (string Fretting, string Shape, string Sounds)[] texts = [.. all.Select(found => found.Whole.Voicing).Select(voicing => ($"{voicing.Fretting}", voicing.ShapeName, voicing.SoundingName))];
         int fretting = texts.Select(text => text.Fretting.Length).DefaultIfEmpty().Max();
-        int shape = texts.Select(text => text.Shape.Length).DefaultIfEmpty().Max();
-        int sounds = texts.Select(text => text.Sounds.Length).DefaultIfEmpty().Max();
+        int shape = texts.Select(text => Math.Min(text.Shape.Length, UsualName)).DefaultIfEmpty().Max();
+        int sounds = texts.Select(text => Math.Min(text.Sounds.Length, UsualName)).DefaultIfEmpty().Max();
         return all.Zip(texts, (found, text) =>
         {
             string names = $"{text.Fretting.PadRight(fretting)}  shape {text.Shape.PadRight(shape)}  sounds {text.Sounds.PadRight(sounds)}  ";
-            return names + found.SummaryWithin(width - names.Length);
+            string line = names + found.SummaryWithin(width - names.Length);
+            return line.Length <= width ? line : $"{text.Fretting}  shape {text.Shape}  sounds {text.Sounds}  {found.SummaryWithin(0)}";
         });
     }
 }
@@ -104,9 +113,13 @@ internal sealed record FoundRow(
     double ReachMillimetres,
     string[] Fingers,
     string Summary,
+    string[] Variants,
+    string[] AlsoWithout,
     WeightRow[] Weights)
 {
-    public static FoundRow Of(FoundVoicing found) => new(
+    public static FoundRow Of(FoundHand hand) => Of(hand.Whole, hand);
+
+    private static FoundRow Of(FoundVoicing found, FoundHand hand) => new(
         found.Voicing.Setup.ToString(),
         found.Voicing.Fretting.ToString(),
         found.Voicing.Fretting.ToHomeText(found.Voicing.Setup),
@@ -117,6 +130,8 @@ internal sealed record FoundRow(
         Math.Round(found.Fingering.ReachMillimetres, 1),
         [.. found.Fingering.ByString.Select(finger => finger.Mark())],
         found.Summary,
+        [.. hand.Variants.Select(variant => $"{variant.Fretting}")],
+        [.. hand.WithoutStrings.Select(strings => $"{strings}")],
         [.. found.Reasons.Select(reason => new WeightRow(reason.Words, Math.Round(reason.Points, 2)))]);
 }
 

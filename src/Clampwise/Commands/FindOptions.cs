@@ -22,6 +22,11 @@ internal sealed class FindOptions
     private readonly Option<int?> _maxFret = new("--max-fret") { Description = "The highest fret for a finger; 14 unless given.", HelpName = "fret" };
     private readonly Option<int?> _span = new("--span") { Description = "Highest fret less lowest is smaller than this; 4 unless given.", HelpName = "frets" };
     private readonly Option<int> _limit = new("--limit") { Description = "How many to show.", HelpName = "number", DefaultValueFactory = _ => 20 };
+    private readonly Option<bool> _moveable = new("--moveable") { Description = "Only hands without a ringing string: they move along the neck as they are." };
+    private readonly Option<bool> _drone = new("--drone") { Description = "Only hands that move under ringing strings." };
+    private readonly Option<bool> _thumb = new("--thumb") { Description = "The thumb may stop the lowest string." };
+    private readonly Option<int?> _position = new("--position") { Description = "The hand stands at this fret: every finger lies there or up to three frets above.", HelpName = "fret" };
+    private readonly Option<bool> _all = new("--all") { Description = "Every voicing by itself: hands with a string muted and variants are not folded into one line." };
     private readonly Option<bool> _count = new("--count") { Description = "Print how many frettings there are, by counting fingers alone, and nothing else." };
     private readonly Option<int> _fingers = new("--fingers") { Description = "With --count: at most so many fingers.", HelpName = "number", DefaultValueFactory = _ => 4 };
     private readonly Option<string> _barres = new("--barres") { Description = "With --count: one (a barre at the lowest fret only) or any.", HelpName = "rule", DefaultValueFactory = _ => "one" };
@@ -29,17 +34,24 @@ internal sealed class FindOptions
     /// <summary>Adds the options to a command.</summary>
     public void AddTo(Verb command, Option hand)
     {
-        foreach (Option option in new Option[] { _shape, _sounding, _degrees, _top, _bass, _ringing, _keep, _near, _hardest, _minStrings, _unbroken, _behind, _maxFret, _span, _limit, _count, _fingers, _barres })
+        foreach (Option option in new Option[] { _shape, _sounding, _degrees, _top, _bass, _ringing, _keep, _near, _hardest, _minStrings, _unbroken, _behind, _maxFret, _span, _limit, _moveable, _drone, _thumb, _position, _all, _count, _fingers, _barres })
         {
             command.Add(option);
         }
 
-        command.Excludes(_count, _shape, _sounding, _degrees, _top, _bass, _ringing, _keep, _near, _hardest, _behind, _limit, hand);
+        command.Excludes(_count, _shape, _sounding, _degrees, _top, _bass, _ringing, _keep, _near, _hardest, _behind, _limit, _moveable, _drone, _thumb, _position, _all, hand);
+        command.Excludes(_moveable, _ringing, _keep, _drone);
         command.Needs(_fingers, _count);
         command.Needs(_barres, _count);
     }
 
     public bool IsCount(ParseResult parsed) => parsed.GetValue(_count);
+
+    /// <summary>True to show every voicing by itself.</summary>
+    public bool IsAll(ParseResult parsed) => parsed.GetValue(_all);
+
+    /// <summary>True if the thumb may stop the lowest string.</summary>
+    public bool UsesThumb(ParseResult parsed) => parsed.GetValue(_thumb);
 
     /// <summary>The space that is looked at.</summary>
     public Result<FrettingSpace> Space(ParseResult parsed, Setup setup)
@@ -72,7 +84,14 @@ internal sealed class FindOptions
             MaxDifficulty = parsed.GetValue(_hardest),
             Span = parsed.GetValue(_span),
             Limit = parsed.GetValue(_limit),
+            IsMoveable = parsed.GetValue(_moveable),
+            IsDrone = parsed.GetValue(_drone),
         };
+        if (parsed.GetValue(_position) is { } position)
+        {
+            query = PositionOf(position).Select(fret => query.Value with { Position = fret });
+        }
+
         query = With(query, parsed, _shape, ChordSymbol.Parse, (asked, symbol) => asked with { ShapeName = symbol });
         query = With(query, parsed, _sounding, ChordSymbol.Parse, (asked, symbol) => asked with { SoundingName = symbol });
         query = With(query, parsed, _degrees, text => DegreesWanted.Parse(text), (asked, degrees) => asked with { Degrees = degrees });
@@ -93,6 +112,10 @@ internal sealed class FindOptions
 
         return read(text).TryGet(out T? value, out Fault? fault) ? add(query.Value, value) : new Fault($"{option.Name}: {fault}");
     }
+
+    private static Result<Fret> PositionOf(int fret) => fret is >= 1 and <= Fret.Last
+        ? Fret.Of(fret)
+        : new Fault($"--position: expected a fret from 1 to {Fret.Last}, found {fret}");
 
     private static Result<BarreRule> BarresOf(string text) => text switch
     {

@@ -17,7 +17,7 @@ internal sealed record ExplorerHand(Voicing Held)
     public ImmutableStack<Voicing> Past { get; init; } = [];
 
     /// <summary>What was found, the best first.</summary>
-    public ImmutableArray<FoundVoicing> Found { get; init; } = [];
+    public ImmutableArray<FoundHand> Found { get; init; } = [];
 
     /// <summary>Which of the found ones is held, from 0; null if none is.</summary>
     public int? At { get; init; }
@@ -33,7 +33,7 @@ internal sealed record ExplorerHand(Voicing Held)
     };
 
     /// <summary>The hand with one of the found voicings in it.</summary>
-    public ExplorerHand Take(int at) => (At is null ? Take(Found[at].Voicing) : this with { Held = Found[at].Voicing, Before = Held }) with { At = at };
+    public ExplorerHand Take(int at) => (At is null ? Take(Found[at].Whole.Voicing) : this with { Held = Found[at].Whole.Voicing, Before = Held }) with { At = at };
 
     /// <summary>The hand as it was before the last change; null if there was none.</summary>
     public ExplorerHand? Undo() => Past.IsEmpty ? null : this with

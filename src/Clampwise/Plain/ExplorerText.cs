@@ -28,7 +28,7 @@ internal static class ExplorerText
     {
         if (hand is { At: { } at })
         {
-            yield return $"Found {at + 1} of {hand.Found.Length}: {hand.Found[at].Summary}.";
+            yield return $"Found {at + 1} of {hand.Found.Length}: {hand.Found[at].Telling}.";
         }
 
         yield return VoicingText.Names(hand.Held);
@@ -74,8 +74,11 @@ internal static class ExplorerText
     }
 
     /// <summary>One voicing of a list of what was found.</summary>
-    public static string Listed(FoundVoicing found, int index) =>
-        $"{index + 1}: {found.Voicing.Fretting.ToHomeText(found.Voicing.Setup)}, from the nut {found.Voicing.Fretting}: shape {found.Voicing.ShapeName}, sounds {found.Voicing.SoundingName}; {found.Summary}.";
+    public static string Listed(FoundHand found, int index) =>
+        $"{index + 1}: {Named(found.Whole.Voicing)}; {found.Telling}.";
+
+    private static string Named(Voicing voicing) =>
+        $"{voicing.Fretting.ToHomeText(voicing.Setup)}, from the nut {voicing.Fretting}: shape {voicing.ShapeName}, sounds {voicing.SoundingName}";
 
     // One string that changed is enough to say; in another setup, or from another shape altogether, every string is news.
     private static IEnumerable<string> Changed(ExplorerHand hand, Hand player)

@@ -10,9 +10,9 @@ namespace Clampwise.Plain;
 /// <param name="MaxFret">The highest fret for a finger; null for the usual one.</param>
 internal sealed record FindLine(VoicingQuery Query, int? MaxFret)
 {
-    private static readonly HashSet<string> s_flags = ["unbroken", "behind"];
+    private static readonly HashSet<string> s_flags = ["unbroken", "behind", "moveable", "drone"];
     private static readonly HashSet<string> s_values =
-        ["shape", "sounding", "degrees", "top", "bass", "ringing", "keep", "near", "hardest", "min-strings", "max-fret", "span", "limit"];
+        ["shape", "sounding", "degrees", "top", "bass", "ringing", "keep", "near", "hardest", "min-strings", "max-fret", "span", "limit", "position"];
 
     /// <summary>The words that a query is made of, for help texts.</summary>
     public static string Words => string.Join(", ", s_values.Concat(s_flags));
@@ -69,7 +69,10 @@ internal sealed record FindLine(VoicingQuery Query, int? MaxFret)
         "hardest" => double.TryParse(value, NumberStyles.Float, CultureInfo.InvariantCulture, out double points)
             ? Asking(Query with { MaxDifficulty = points })
             : new Fault($"expected points of difficulty such as 3 or 4.5, found {Found(value)}"),
+        "position" => Number(value).Then(FretOf).Select(fret => Asking(Query with { Position = fret })),
         "unbroken" => Asking(Query with { Unbroken = true }),
+        "moveable" => Asking(Query with { IsMoveable = true }),
+        "drone" => Asking(Query with { IsDrone = true }),
         _ => Asking(Query with { AllowBehindClamp = true }),
     };
 
@@ -78,6 +81,10 @@ internal sealed record FindLine(VoicingQuery Query, int? MaxFret)
     private static Result<int> Number(string value) => int.TryParse(value, NumberStyles.None, CultureInfo.InvariantCulture, out int number)
         ? number
         : new Fault($"expected a number, found {Found(value)}");
+
+    private static Result<Fret> FretOf(int number) => number is >= 1 and <= Fret.Last
+        ? Fret.Of(number)
+        : new Fault($"expected a fret from 1 to {Fret.Last}, found {number}");
 
     private static string Found(string value) => value.Length == 0 ? "nothing" : $"'{value}'";
 

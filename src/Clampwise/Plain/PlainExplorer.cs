@@ -141,20 +141,20 @@ internal sealed class PlainExplorer(Desk desk, Voicing start, TextReader input, 
         }
 
         FrettingSpace usual = FrettingSpace.UsualFor(Setup.StringCount);
-        Result<FindResult> result = FrettingSpace.Create(asked.MaxFret ?? usual.MaxFret.Number, asked.Query.Span ?? usual.Span)
-            .Then(space => new Finder(Setup, Player, null, space).Find(asked.Query));
-        if (!result.TryGet(out FindResult? found, out fault))
+        Result<FoundHands> result = FrettingSpace.Create(asked.MaxFret ?? usual.MaxFret.Number, asked.Query.Span ?? usual.Span)
+            .Then(space => new Finder(Setup, Player, null, space).FindHands(asked.Query));
+        if (!result.TryGet(out FoundHands? found, out fault))
         {
             return fault;
         }
 
-        if (found.Total == 0 || found.Voicings.IsEmpty)
+        if (found.Total == 0 || found.Hands.IsEmpty)
         {
             return Said([$"No voicing in {Setup} that a hand can finger fits; you hold what you held."]);
         }
 
-        output.WriteLine($"{Counted.Of(found.Total, "voicing")} in {Setup}{(found.Voicings.Length < found.Total ? $", the best {found.Voicings.Length} at hand" : "")}.");
-        return Step((_hand with { Found = found.Voicings, At = null }).Take(0));
+        output.WriteLine($"{Counted.Of(found.Total, "voicing")} in {Setup}{(found.Hands.Length < found.Total ? $", the best {found.Hands.Length} at hand" : "")}.");
+        return Step((_hand with { Found = found.Hands, At = null }).Take(0));
     }
 
     private Fault? Look(int at, TypedLine line)

@@ -22,7 +22,7 @@ internal sealed class FindPage : Page
     private readonly Action<Voicing> _choose;
     private Entry _entry = Entry.Empty;
     private bool _isShapeName = true;
-    private ImmutableArray<FoundVoicing> _found = [];
+    private ImmutableArray<FoundHand> _found = [];
     private string _said = "Type a chord name, then Enter.";
     private int _at;
 
@@ -44,7 +44,7 @@ internal sealed class FindPage : Page
 
     public override IReadOnlyList<string> Help { get; } =
     [
-        "Every voicing of the setup up to fret 14 that your hand can finger and that has at least four strings is looked at; the best come first: easy ones, with many strings ringing, the root in the bass. The words beside each say what weighs most, for it or against it; beneath the list stands all that is said of the one under the cursor. F2 turns between the shape name, counted from the home clamp, and the sounding name.",
+        "Every voicing of the setup up to fret 14 that your hand can finger and that has at least four strings is looked at; the best come first: easy and full ones, low on the neck, grips that you know. A line is a whole hand: the words beside it say what weighs most, for it or against it; beneath the list stands all that is said of the one under the cursor, which strings may be left out, and what else its line stands for. F2 turns between the shape name, counted from the home clamp, and the sounding name.",
     ];
 
     public override IReadOnlyList<Line> Draw(int width, int height)
@@ -60,11 +60,11 @@ internal sealed class FindPage : Page
             return lines;
         }
 
-        Voicing here = _found[_at].Voicing;
+        Voicing here = _found[_at].Whole.Voicing;
         lines.AddRange(_desk.DrawTelling(new FretboardPicture(_finder.Setup, here.Fretting) { Notes = VoicingNotes.Of(here) }, width, height - lines.Count - ListRows));
         int gap = height - lines.Count >= ListRows ? 1 : 0;
-        Line[] whole = [.. Enumerable.Repeat(Line.Empty, gap), .. Line.Wrap(_found[_at].Summary, width)];
-        int room = Math.Max(1, height - lines.Count - gap - _found.Max(found => Line.Wrap(found.Summary, width).Count()));
+        Line[] whole = [.. Enumerable.Repeat(Line.Empty, gap), .. Line.Wrap(_found[_at].Telling, width)];
+        int room = Math.Max(1, height - lines.Count - gap - _found.Max(found => Line.Wrap(found.Telling, width).Count()));
         int top = Math.Clamp(_at - (room / 2), 0, Math.Max(0, _found.Length - room));
         lines.AddRange(_found.Skip(top).Take(room).Select((found, i) => FoundLine(found, top + i == _at, width)));
         return [.. lines, .. whole];
@@ -107,7 +107,7 @@ internal sealed class FindPage : Page
 
         if (key == KeyPress.Enter)
         {
-            _choose(_found[_at].Voicing);
+            _choose(_found[_at].Whole.Voicing);
             _shell.Close();
             return true;
         }
@@ -120,7 +120,7 @@ internal sealed class FindPage : Page
 
         if (key.Sign is 'r' or 'R')
         {
-            _desk.Sound.Play(Perform.Strum(_found[_at].Voicing, StrumDirection.Down, _desk.Settings.Style));
+            _desk.Sound.Play(Perform.Strum(_found[_at].Whole.Voicing, StrumDirection.Down, _desk.Settings.Style));
             return true;
         }
 
@@ -129,24 +129,24 @@ internal sealed class FindPage : Page
 
     private void Find()
     {
-        Result<FindResult> result = ChordSymbol.Parse(_entry.Text.Trim()).Then(symbol => _finder.Find(Exploring.Usual with
+        Result<FoundHands> result = ChordSymbol.Parse(_entry.Text.Trim()).Then(symbol => _finder.FindHands(Exploring.Usual with
         {
             ShapeName = _isShapeName ? symbol : null,
             SoundingName = _isShapeName ? null : symbol,
         }));
-        if (!result.TryGet(out FindResult? found, out Fault? fault))
+        if (!result.TryGet(out FoundHands? found, out Fault? fault))
         {
             _said = fault.ToString();
             return;
         }
 
-        (_found, _at) = (found.Voicings, 0);
+        (_found, _at) = (found.Hands, 0);
         _said = found.Total == 0 ? $"no voicing of {_entry.Text} with at least {Exploring.Usual.MinStrings} strings that a hand can finger" : $"{Counted.Of(found.Total, "voicing")}, the best first";
     }
 
-    private static Line FoundLine(FoundVoicing found, bool isHere, int width)
+    private static Line FoundLine(FoundHand found, bool isHere, int width)
     {
-        Line line = Line.Of(isHere ? " > " : "   ", Tone.Key).And($"{found.Voicing.Fretting.ToHomeText(found.Voicing.Setup),-20}", isHere ? Tone.Cursor : Tone.Plain).And(" ");
-        return line.And(found.SummaryWithin(width - line.Width), Tone.Quiet);
+        Line line = Line.Of(isHere ? " > " : "   ", Tone.Key).And($"{found.Whole.Voicing.Fretting.ToHomeText(found.Whole.Voicing.Setup),-20}", isHere ? Tone.Cursor : Tone.Plain).And(" ");
+        return line.And(found.Whole.SummaryWithin(width - line.Width), Tone.Quiet);
     }
 }
