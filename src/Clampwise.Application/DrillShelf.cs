@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Clampwise.Fretboard;
 using Clampwise.Practice;
 using Clampwise.Storage;
+using Clampwise.Theory;
 
 namespace Clampwise.Application;
 
@@ -58,6 +59,6 @@ public sealed class DrillShelf
 
         Drills = [.. Drills.Where(known => known.Id != drill.Id), drill];
         Everything = Repertoire.Of(Drills);
-        return $"Kept in the drill '{drill.Id}': {drill.Voicings.Length} {(drill.Voicings.Length == 1 ? "voicing" : "voicings")}.";
+        return $"Kept in the drill '{drill.Id}': {Counted.Of(drill.Voicings.Length, "voicing")}.";
     }
 }

@@ -1,3 +1,4 @@
+using Clampwise.Theory;
 using Clampwise.Fretboard;
 using Clampwise.Practice;
 
@@ -13,8 +14,9 @@ public static class OwnDrill
     public static Drill With(IEnumerable<Drill> drills, Voicing voicing)
     {
         DrillId id = DrillId.Parse($"kept-{Slug(voicing.Setup)}").Value;
-        Drill drill = drills.FirstOrDefault(known => known.Id == id) ?? new Drill(id, $"Kept: {voicing.Setup}", voicing.Setup, []);
-        return drill.Voicings.Any(kept => kept.Voicing.Equals(voicing)) ? drill : drill with { Voicings = drill.Voicings.Add(new DrillVoicing(voicing)) };
+        var kept = new DrillVoicing(voicing);
+        Result<Drill> drill = drills.FirstOrDefault(known => known.Id == id) is { } own ? own.With(kept) : Drill.Create(id, $"Kept: {voicing.Setup}", voicing.Setup, [kept]);
+        return drill.Value;
     }
 
     // Letters and digits of the setup text, all else as single hyphens.

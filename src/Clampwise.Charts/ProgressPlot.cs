@@ -13,38 +13,29 @@ public static class ProgressPlot
     private const int Height = 900;
     private const int DaysShown = 30;
 
-    /// <summary>Writes the plots of a report, as SVG or PNG by the ending of the name.</summary>
-    /// <returns>What stood in the way; null if all went well.</returns>
-    public static Fault? Save(ProgressReport report, string path)
+    /// <summary>The format that the ending of a file's name asks for.</summary>
+    public static Result<PlotFormat> FormatOf(string path) => Path.GetExtension(path).ToLowerInvariant() switch
     {
-        string ending = Path.GetExtension(path).ToLowerInvariant();
-        if (ending is not (".svg" or ".png"))
+        ".svg" => PlotFormat.Svg,
+        ".png" => PlotFormat.Png,
+        _ => new Fault($"a plot is written as .svg or .png, found '{path}'"),
+    };
+
+    /// <summary>Writes the plots of a report into a stream, and leaves it open; gives the number of plots.</summary>
+    public static int Write(ProgressReport report, Stream stream, PlotFormat format)
+    {
+        Multiplot plots = Draw(report);
+        if (format == PlotFormat.Svg)
         {
-            return new Fault($"a plot is written as .svg or .png, found '{path}'");
+            using SKCanvas canvas = SKSvgCanvas.Create(new SKRect(0, 0, Width, Height), stream);
+            plots.Render(canvas, new PixelRect(0, Width, Height, 0));
+        }
+        else
+        {
+            stream.Write(plots.Render(Width, Height).GetImageBytes(ImageFormat.Png));
         }
 
-        try
-        {
-            Multiplot plots = Draw(report);
-            string part = path + ".part";
-            if (ending == ".svg")
-            {
-                using FileStream file = File.Create(part);
-                using SKCanvas canvas = SKSvgCanvas.Create(new SKRect(0, 0, Width, Height), file);
-                plots.Render(canvas, new PixelRect(0, Width, Height, 0));
-            }
-            else
-            {
-                plots.SavePng(part, Width, Height);
-            }
-
-            File.Move(part, path, overwrite: true);
-            return null;
-        }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
-        {
-            return new Fault($"{path} can't be written: {problem.Message}");
-        }
+        return plots.GetPlots().Length;
     }
 
     private static Multiplot Draw(ProgressReport report)

@@ -22,13 +22,11 @@ internal static class ClampRules
         return null;
     }
 
+    // A clamp made for an instrument with more strings.
     private static Fault? OwnFault(Tuning tuning, Clamp clamp)
     {
         StringSet missing = clamp.Strings.Except(StringSet.All(tuning.StringCount));
-        return clamp.Strings.Count == 0 ? FretboardWords.ClampHoldsNothing(clamp)
-            : missing.Count > 0 ? FretboardWords.NoSuchString(missing.Strings.First().Number, tuning.StringCount)
-            : clamp.Fret == Fret.Nut ? FretboardWords.ClampAtNut(clamp)
-            : null;
+        return missing.Count > 0 ? FretboardWords.NoSuchString(missing.Strings.First().Number, tuning.StringCount) : null;
     }
 
     private static Fault? Conflict(Clamp one, Clamp other)

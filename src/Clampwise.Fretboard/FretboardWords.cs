@@ -38,9 +38,9 @@ internal static class FretboardWords
     public static Fault TuningMovedAway(int semitones) =>
         new($"the tuning moved by {semitones} semitones is out of range: open strings lie from {Tuning.Lowest} to {Tuning.Highest}");
 
-    public static Fault ClampHoldsNothing(Clamp clamp) => new($"the clamp at fret {clamp.Fret} holds no string: name at least one");
+    public static Fault ClampHoldsNothing(Fret fret) => new($"the clamp at fret {fret} holds no string: name at least one");
 
-    public static Fault ClampAtNut(Clamp clamp) => new($"clamp {clamp} sits at the nut: a clamp goes at fret 1 or above");
+    public static Fault ClampAtNut(StringSet strings) => new($"clamp {strings}@0 sits at the nut: a clamp goes at fret 1 or above");
 
     public static Fault ClampsOverlap(Clamp one, Clamp other, StringSet shared) =>
         new($"clamps {one} and {other} both hold {Spoken.Strings(shared)} at fret {one.Fret}: give them different strings or frets");

@@ -64,7 +64,7 @@ internal static class FrettingText
             return FretboardWords.ExpectedStop(word, number, isFromHome);
         }
 
-        Fret? fromNut = isFromHome ? setup.FromNut(new HomeFret(fret)) : fret <= Fret.Last ? Fret.Of(fret) : null;
+        Fret? fromNut = isFromHome ? HomeFret.Of(fret) is { } home ? setup.FromNut(home) : null : fret <= Fret.Last ? Fret.Of(fret) : null;
         return fromNut is { } found && found > Fret.Nut
             ? StringStop.At(found)
             : FretboardWords.FretOffNeck(word, number, isFromHome ? setup.HomeFret : Fret.Nut);

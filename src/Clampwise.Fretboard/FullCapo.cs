@@ -28,9 +28,13 @@ public static class FullCapo
             return rig;
         }
 
-        var full = Clamp.Over(StringSet.All(setup.StringCount), Fret.Of(target), setup.StringCount);
+        var full = Clamp.Full(Fret.Of(target), setup.StringCount);
         return rig.MovedBy(target).Then(above => Setup.Create(setup.Tuning, [full, .. above.Clamps], above.Home ?? full));
     }
+
+    /// <summary>The rig with a hand in it, both moved along with the full capo; refused off the neck.</summary>
+    public static Result<(Setup Setup, Fretting Fretting)> Move(Setup setup, Fretting fretting, int frets) =>
+        Move(setup, frets).Then(rig => Along(fretting, frets).Select(moved => (rig, moved)));
 
     /// <summary>A fretting moved along with the capo, so that the shape stays the same; refused if a finger would leave the neck.</summary>
     public static Result<Fretting> Along(Fretting fretting, int frets)

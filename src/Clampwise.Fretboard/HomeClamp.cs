@@ -17,7 +17,7 @@ public static class HomeClamp
     /// <summary>The home clamp so many frets farther up the neck, or down.</summary>
     public static Result<Setup> Along(Setup setup, int frets) => Change(setup, home =>
         home.Fret.Number + frets is var fret and >= 1 and <= Fret.Last
-            ? home with { Fret = Fret.Of(fret) }
+            ? home.At(Fret.Of(fret))
             : FretboardWords.ClampMovedOff(home, frets));
 
     /// <summary>The home clamp so many strings farther towards the lowest one, or with a negative number towards the highest.</summary>
@@ -39,7 +39,7 @@ public static class HomeClamp
     public static Result<Setup> Narrower(Setup setup) => Change(setup, home =>
     {
         (int first, int last) = Ends(home);
-        return first < last ? Over(home, Range(first, last - 1), setup) : FretboardWords.ClampHoldsNothing(home);
+        return first < last ? Over(home, Range(first, last - 1), setup) : FretboardWords.ClampHoldsNothing(home.Fret);
     });
 
     /// <summary>One more partial clamp, three strings wide and two frets above the highest clamp; it becomes home.</summary>
@@ -52,7 +52,7 @@ public static class HomeClamp
         }
 
         int first = Math.Max(1, (setup.StringCount - UsualWidth + 2) / 2);
-        var added = Clamp.Over(StringSet.Of(Range(first, Math.Min(first + UsualWidth - 1, setup.StringCount)).Select(StringNumber.Of)), Fret.Of(fret), setup.StringCount);
+        var added = Clamp.Create(StringSet.Of(Range(first, Math.Min(first + UsualWidth - 1, setup.StringCount)).Select(StringNumber.Of)), Fret.Of(fret), setup.StringCount).Value;
         return Setup.Create(setup.Tuning, [.. setup.Clamps, added], added);
     }
 
@@ -77,5 +77,5 @@ public static class HomeClamp
     private static IEnumerable<int> Range(int first, int last) => Enumerable.Range(first, last - first + 1);
 
     private static Clamp Over(Clamp clamp, IEnumerable<int> strings, Setup setup) =>
-        Clamp.Over(StringSet.Of(strings.Select(StringNumber.Of)), clamp.Fret, setup.StringCount);
+        Clamp.Create(StringSet.Of(strings.Select(StringNumber.Of)), clamp.Fret, setup.StringCount).Value;
 }

@@ -34,7 +34,7 @@ public sealed class Setup : IEquatable<Setup>
     public Fret HomeFret => Home?.Fret ?? Fret.Nut;
 
     /// <summary>A fret counted from home.</summary>
-    public HomeFret FromHome(Fret fret) => new(fret - HomeFret);
+    public HomeFret FromHome(Fret fret) => Fretboard.HomeFret.Of(fret - HomeFret)!.Value;
 
     /// <summary>A fret counted from the nut; null if it is not on the neck.</summary>
     public Fret? FromNut(HomeFret fret) =>

@@ -81,7 +81,7 @@ internal static class SetupText
         bool isHome = fret.EndsWith(HomeMark);
         bool isNumber = int.TryParse(isHome ? fret[..^1] : fret, System.Globalization.NumberStyles.None, null, out int number);
         return isNumber && number is >= 1 and <= Fret.Last
-            ? (Clamp.Over(set, Fret.Of(number), stringCount), isHome)
+            ? Clamp.Create(set, Fret.Of(number), stringCount).Select(clamp => (clamp, isHome))
             : FretboardWords.ExpectedFret(fret, sign + 1 + Words.Indent(word[(sign + 1)..]));
     }
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Clampwise.Theory;
 
 namespace Clampwise.Fretboard;
 
@@ -13,7 +14,7 @@ public static class Spoken
         number >= 0 && number < s_numbers.Length ? s_numbers[number] : number.ToString(CultureInfo.InvariantCulture);
 
     /// <summary>A count with its noun: <c>one finger</c>, <c>four strings</c>.</summary>
-    public static string Count(int number, string noun) => $"{Number(number)} {noun}{(number == 1 ? "" : "s")}";
+    public static string Count(int number, string noun) => $"{Number(number)} {Counted.Noun(number, noun)}";
 
     /// <summary>How far and which way: <c>two semitones up</c>, <c>one semitone down</c>.</summary>
     public static string Semitones(int up) => $"{Count(Math.Abs(up), "semitone")} {(up < 0 ? "down" : "up")}";

@@ -31,6 +31,11 @@ public sealed class Voicing : IEquatable<Voicing>
     /// <summary>The sounding pitches, lowest string first; a clamp can make a lower string sound above a higher one.</summary>
     public ImmutableArray<Pitch> Pitches { get; }
 
+    /// <summary>The strings that sound another pitch in another voicing, or sound in one of the two only. Throws for another number of strings.</summary>
+    public StringSet SoundsOtherwise(Voicing other) => Strings.Length == other.Strings.Length
+        ? StringSet.Of(Strings.Zip(other.Strings).Where(pair => pair.First.Pitch != pair.Second.Pitch).Select(pair => pair.First.Number))
+        : throw new ArgumentException("Voicings with different numbers of strings have no strings in common.", nameof(other));
+
     /// <summary>The sounding pitches in words, lowest string first, spelled as in the first reading: <c>D#4</c> in an E chord.</summary>
     public ImmutableArray<string> PitchNames => Sounding.Readings is [var first, ..]
         ? [.. first.Tones.Select(tone => $"{tone.Spelled}")]

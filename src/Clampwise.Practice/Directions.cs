@@ -6,42 +6,51 @@ namespace Clampwise.Practice;
 /// <summary>What holds for each direction: its stable code in files, its words on a screen, and what it needs.</summary>
 public static class Directions
 {
-    private static readonly ImmutableArray<(Direction Direction, string Code, string Title)> s_all =
+    private static readonly ImmutableArray<DirectionFacts> s_all =
     [
-        (Direction.SeeShapeSayShapeName, "see-shape-name", "see a shape, say its shape name"),
-        (Direction.SeeShapeSaySoundingName, "see-sounding-name", "see a shape, say its sounding name"),
-        (Direction.NamePlaceShape, "place", "given a name, place the shape"),
-        (Direction.HearSayName, "hear-name", "hear a voicing, name it"),
-        (Direction.HearPickShape, "hear-pick", "hear a voicing, pick its shape"),
-        (Direction.HearTwoCompare, "hear-compare", "hear two voicings, say what moved"),
-        (Direction.ShapeNameSaySoundingName, "shape-to-sounding", "given a shape name, say how it sounds"),
-        (Direction.SoundingNameSayShapeName, "sounding-to-shape", "given a sounding name, say the shape"),
-        (Direction.ChangeInTime, "change", "change between two shapes in time"),
+        new(Direction.SeeShapeSayShapeName, "see-shape-name", "see a shape, say its shape name", 4, 0) { IsNaming = true, AsksShapeName = true },
+        new(Direction.SeeShapeSaySoundingName, "see-sounding-name", "see a shape, say its sounding name", 6, 0.6) { IsNaming = true },
+        new(Direction.NamePlaceShape, "place", "given a name, place the shape", 6, 0.4),
+        new(Direction.HearSayName, "hear-name", "hear a voicing, name it", 5, 1) { IsNaming = true, NeedsSound = true },
+        new(Direction.HearPickShape, "hear-pick", "hear a voicing, pick its shape", 5, 0.4) { NeedsSound = true, PicksShape = true },
+        new(Direction.HearTwoCompare, "hear-compare", "hear two voicings, say what moved", 5, 0.6) { NeedsSound = true, NeedsPartner = true, Luck = 0.5 },
+        new(Direction.ShapeNameSaySoundingName, "shape-to-sounding", "given a shape name, say how it sounds", 5, 0.4) { IsNamesOnly = true },
+        new(Direction.SoundingNameSayShapeName, "sounding-to-shape", "given a sounding name, say the shape", 5, 0.6) { IsNamesOnly = true, AsksShapeName = true },
+        new(Direction.ChangeInTime, "change", "change between two shapes in time", 5, 1) { NeedsPartner = true, IsInTime = true },
     ];
 
     /// <summary>All directions, in the order in which a learner usually meets them.</summary>
     public static ImmutableArray<Direction> All { get; } = [.. s_all.Select(entry => entry.Direction)];
 
     /// <summary>The directions in which a voicing is seen or heard and its name is the answer.</summary>
-    public static ImmutableArray<Direction> Naming { get; } =
-        [Direction.SeeShapeSayShapeName, Direction.SeeShapeSaySoundingName, Direction.HearSayName];
+    public static ImmutableArray<Direction> Naming { get; } = [.. s_all.Where(facts => facts.IsNaming).Select(facts => facts.Direction)];
+
+    /// <summary>The direction that a shape is first asked in.</summary>
+    public static Direction First => s_all[0].Direction;
 
     /// <summary>The code that stands in files; it never changes.</summary>
-    public static string Code(this Direction direction) => s_all[(int)direction].Code;
+    public static string Code(this Direction direction) => direction.Facts().Code;
 
     /// <summary>In words.</summary>
-    public static string Title(this Direction direction) => s_all[(int)direction].Title;
+    public static string Title(this Direction direction) => direction.Facts().Title;
 
     /// <summary>True if the question is a sound, so that it cannot be asked without a sound device.</summary>
-    public static bool NeedsSound(this Direction direction) =>
-        direction is Direction.HearSayName or Direction.HearPickShape or Direction.HearTwoCompare;
+    public static bool NeedsSound(this Direction direction) => direction.Facts().NeedsSound;
 
     /// <summary>True if the question is about names alone, the same for every voicing with that shape name in the rig.</summary>
-    public static bool IsNamesOnly(this Direction direction) =>
-        direction is Direction.ShapeNameSaySoundingName or Direction.SoundingNameSayShapeName;
+    public static bool IsNamesOnly(this Direction direction) => direction.Facts().IsNamesOnly;
 
     /// <summary>True if a second voicing belongs to the question.</summary>
-    public static bool NeedsPartner(this Direction direction) => direction is Direction.HearTwoCompare or Direction.ChangeInTime;
+    public static bool NeedsPartner(this Direction direction) => direction.Facts().NeedsPartner;
+
+    /// <summary>True if the answer is one of several shapes.</summary>
+    public static bool PicksShape(this Direction direction) => direction.Facts().PicksShape;
+
+    /// <summary>True if it is played against the clock rather than known.</summary>
+    public static bool IsInTime(this Direction direction) => direction.Facts().IsInTime;
+
+    /// <summary>All that holds for a direction.</summary>
+    internal static DirectionFacts Facts(this Direction direction) => s_all[(int)direction];
 
     /// <summary>Reads a code.</summary>
     public static Result<Direction> Parse(string code)

@@ -48,5 +48,4 @@ internal static class SoundWords
     public static Fault ArpeggioPlace(string found, int start) =>
         new($"expected the place of a sounding string, 1 for the lowest to 8, found '{found}'", start + 1);
 
-    public static Fault CannotWrite(string path, string reason) => new($"{path} can't be written: {reason}");
 }

@@ -23,28 +23,61 @@ public static class Disk
         }
     }
 
-    /// <summary>
-    /// Writes a file as a whole or not at all: beside it first, flushed to the disk, then put in its place. Its folder is made.
-    /// </summary>
+    /// <summary>Writes a file as a whole or not at all; see <see cref="WriteWhole{T}"/>. Its folder is made.</summary>
     /// <returns>What stood in the way; null if all went well.</returns>
     public static Fault? WriteWhole(string path, ReadOnlySpan<byte> content)
     {
-        string beside = path + ".new";
+        byte[] bytes = content.ToArray();
+        return WriteWhole(
+            path,
+            stream =>
+            {
+                stream.Write(bytes);
+                return bytes.Length;
+            },
+            makesFolder: true).TryGet(out _, out Fault? fault) ? null : fault;
+    }
+
+    /// <summary>
+    /// Writes a file as a whole or not at all: beside it first, flushed to the disk, then put in its place. A device
+    /// such as /dev/null is written to; a file put in its place would do away with it.
+    /// </summary>
+    /// <param name="path">Where to.</param>
+    /// <param name="write">Writes the content, and leaves the stream open.</param>
+    /// <param name="makesFolder">True to make its folder; else one that is not there is a fault.</param>
+    public static Result<T> WriteWhole<T>(string path, Func<Stream, T> write, bool makesFolder = false) where T : notnull
+    {
+        string whole = Path.GetFullPath(path);
+        bool isDevice = !OperatingSystem.IsWindows() && whole.StartsWith("/dev/", StringComparison.Ordinal);
+        string beside = isDevice ? whole : whole + ".new";
         try
         {
-            Directory.CreateDirectory(Path.GetDirectoryName(path)!);
-            using (var stream = new FileStream(beside, FileMode.Create, FileAccess.Write, FileShare.None))
+            if (makesFolder)
             {
-                stream.Write(content);
-                stream.Flush(flushToDisk: true);
+                Directory.CreateDirectory(Path.GetDirectoryName(whole)!);
             }
 
-            File.Move(beside, path, overwrite: true);
-            return null;
+            T result;
+            using (var stream = new FileStream(beside, FileMode.Create, FileAccess.ReadWrite, FileShare.None))
+            {
+                result = write(stream);
+                stream.Flush(flushToDisk: !isDevice);
+            }
+
+            if (!isDevice)
+            {
+                File.Move(beside, whole, overwrite: true);
+            }
+
+            return result;
         }
-        catch (Exception exception) when (IsExpected(exception))
+        catch (Exception exception) when (IsExpected(exception) || exception is NotSupportedException)
         {
-            TryDelete(beside);
+            if (!isDevice)
+            {
+                TryDelete(beside);
+            }
+
             return StorageWords.CannotWrite(path, exception.Message);
         }
     }

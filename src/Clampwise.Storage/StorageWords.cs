@@ -84,19 +84,19 @@ internal static class StorageWords
         "The computer stopped while the program was open. The database was made anew from the journal, to be sure of it.";
 
     public static string JournalHasBadLines(int count, int first) =>
-        $"{Count(count, "line")} of the journal {(count == 1 ? "is" : "are")} damaged and left out, the first is line {first}.";
+        $"{Counted.Of(count, "line")} of the journal {(count == 1 ? "is" : "are")} damaged and left out, the first is line {first}.";
 
     public static string TornEnd(long bytes, string where) =>
-        $"The last line of the journal was not written to its end, as happens when the program is stopped by force: {Count(bytes, "byte")} put aside as {where}. No answer that had its verdict is lost by that.";
+        $"The last line of the journal was not written to its end, as happens when the program is stopped by force: {Counted.Of(bytes, "byte")} put aside as {where}. No answer that had its verdict is lost by that.";
 
     public static string JournalKeptAside(string where, int saved) =>
-        $"The journal did not end as a journal does. It was put aside as {where}; {Count(saved, "entry", "entries")} could be read and stand in the new one.";
+        $"The journal did not end as a journal does. It was put aside as {where}; {Counted.Of(saved, "entry", "entries")} could be read and stand in the new one.";
 
     public static string SavedFromDatabase(int count) =>
-        $"{Count(count, "entry", "entries")} that the journal had lost {(count == 1 ? "was" : "were")} brought back from the database.";
+        $"{Counted.Of(count, "entry", "entries")} that the journal had lost {(count == 1 ? "was" : "were")} brought back from the database.";
 
     public static string BackupOffered(string name, int more) =>
-        $"The backup {name} holds {Count(more, "entry", "entries")} more than there {(more == 1 ? "is" : "are")} now: bring them back with 'clampwise data restore'.";
+        $"The backup {name} holds {Counted.Of(more, "entry", "entries")} more than there {(more == 1 ? "is" : "are")} now: bring them back with 'clampwise data restore'.";
 
     public static string JournalUnreadable(string why) => $"The journal could not be read ({why}): what was practised before is not taken into account.";
 
@@ -121,6 +121,4 @@ internal static class StorageWords
     public static Fault CannotEdit(FileFault first) => new($"not saved, since the file does not read: mend it first (line {first.Line}: {first.Message})");
 
     public static Fault CannotPlace(string key, string written) => new($"not saved: write {key} = {written} into the file yourself");
-
-    private static string Count(long number, string one, string? many = null) => number == 1 ? $"1 {one}" : $"{number} {many ?? one + "s"}";
 }

@@ -58,10 +58,8 @@ public class PracticeBenchmarks
     }
 
     [Benchmark]
-    public Repertoire Make_the_repertoire_from_frettings() => Repertoire.Of(_repertoire.Drills.Select(drill => drill with
-    {
-        Voicings = [.. drill.Voicings.Select(voicing => new DrillVoicing(Voicing.Create(drill.Setup, voicing.Voicing.Fretting).Value))],
-    }));
+    public Repertoire Make_the_repertoire_from_frettings() => Repertoire.Of(_repertoire.Drills.Select(drill =>
+        Drill.Create(drill.Id, drill.Title, drill.Setup, drill.Voicings.Select(voicing => new DrillVoicing(Voicing.Create(drill.Setup, voicing.Voicing.Fretting).Value))).Value));
 
     [Benchmark]
     public FitReport Fit_weights_to_5000_answers() => WeightFit.Fit(_answers, FsrsWeights.Default, FsrsSettings.Usual);

@@ -30,7 +30,7 @@ internal static class Gens
 
     private static Gen<Clamp> ClampsFor(Tuning tuning) =>
         Gen.Select(Gen.Int[1, (1 << tuning.StringCount) - 1], Gen.Int[1, 12], Gen.Int[0, 3]).Select((bits, fret, kind) =>
-            Clamp.Over(kind == 0 ? StringSet.All(tuning.StringCount) : Strings(bits), Fret.Of(fret), tuning.StringCount));
+            Clamp.Create(kind == 0 ? StringSet.All(tuning.StringCount) : Strings(bits), Fret.Of(fret), tuning.StringCount).Value);
 
     private static StringSet Strings(int bits) =>
         StringSet.Of(Enumerable.Range(1, StringNumber.Most).Where(number => ((bits >> (number - 1)) & 1) == 1).Select(StringNumber.Of));

@@ -34,8 +34,8 @@ public class SetupTests
         HomeFret fromHome = setup.FromHome(Fret.Of(fret));
         Assert.Equal(fret - setup.HomeFret.Number, fromHome.Number);
         Assert.Equal(Fret.Of(fret), setup.FromNut(fromHome));
-        Assert.Null(setup.FromNut(new HomeFret(Fret.Last + 1)));
-        Assert.Null(setup.FromNut(new HomeFret(int.MinValue)));
+        Assert.Null(HomeFret.Of(Fret.Last + 1));
+        Assert.Null(HomeFret.Of(int.MinValue));
     });
 
     [Fact]
@@ -57,7 +57,7 @@ public class SetupTests
     [Fact]
     public void Clamps_on_strings_that_do_not_exist_are_refused_without_a_column()
     {
-        var clamp = Clamp.Over(StringSet.All(6), Fret.Of(2), 4);
+        Clamp clamp = Clamp.Create(StringSet.All(6), Fret.Of(2), 6).Value;
         Assert.Equal(
             "there is no string 5: strings are numbered 1, the highest, to 4",
             Setup.Create(NamedTunings.Find("bass")!, [clamp]).Fault.ToString());
@@ -66,10 +66,9 @@ public class SetupTests
     [Fact]
     public void An_empty_clamp_a_clamp_at_the_nut_and_a_stranger_as_home_are_refused()
     {
-        var atNut = Clamp.Over(StringSet.All(3), Fret.Nut, 6);
-        var empty = Clamp.Over(default, Fret.Of(2), 6);
-        Assert.Equal("clamp 1-3@0 sits at the nut: a clamp goes at fret 1 or above", Setup.Create(Tuning.Standard, [atNut]).Fault.Message);
-        Assert.Equal("the clamp at fret 2 holds no string: name at least one", Setup.Create(Tuning.Standard, [empty]).Fault.Message);
-        Assert.Equal("the home clamp 1-3@0 is not among the clamps", Setup.Create(Tuning.Standard, [], atNut).Fault.Message);
+        Assert.Equal("clamp 1-3@0 sits at the nut: a clamp goes at fret 1 or above", Clamp.Create(StringSet.All(3), Fret.Nut, 6).Fault.Message);
+        Assert.Equal("the clamp at fret 2 holds no string: name at least one", Clamp.Create(default, Fret.Of(2), 6).Fault.Message);
+        Assert.Equal("there is no string 5: strings are numbered 1, the highest, to 4", Clamp.Create(StringSet.All(6), Fret.Of(2), 4).Fault.Message);
+        Assert.Equal("the home clamp full@2 is not among the clamps", Setup.Create(Tuning.Standard, [], Clamp.Full(Fret.Of(2), 6)).Fault.Message);
     }
 }

@@ -25,7 +25,7 @@ internal static class Examples
     public static Drill Drill(string id, string setup, params string[] frettings)
     {
         Setup read = Setup.Parse(setup).Value;
-        return new Drill(DrillId.Parse(id).Value, id, read, [.. frettings.Select(text => new DrillVoicing(Voicing.Parse(read, text).Value))]);
+        return Practice.Drill.Create(DrillId.Parse(id).Value, id, read, [.. frettings.Select(text => new DrillVoicing(Voicing.Parse(read, text).Value))]).Value;
     }
 
     public static PracticeItem Item(Drill drill, int voicing, Direction direction) =>
@@ -45,7 +45,7 @@ internal static class Examples
         AnswerForm.Place => new Answer.Placed(question.Subject.Fretting),
         AnswerForm.Choose => new Answer.Chosen(question.Choices.Select((choice, index) => (choice, index)).Single(pair => pair.choice.Voicing.Equals(question.Subject)).index),
         AnswerForm.Compare => new Answer.Compared(
-            question.Subject.Equals(question.Partner!.Voicing), StringChanges.Between(question.Subject, question.Partner.Voicing)),
+            question.Subject.Equals(question.Partner!.Voicing), question.Subject.SoundsOtherwise(question.Partner.Voicing)),
         _ => new Answer.Changes(50),
     };
 

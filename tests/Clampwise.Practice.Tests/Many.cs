@@ -18,7 +18,7 @@ public static class Many
 
     private static IEnumerable<Drill> Drills(Setup setup, int place, int count, ImmutableArray<Direction> directions) =>
         Voicings(setup).Take(Math.Max(0, count)).Select(voicing => new DrillVoicing(voicing)).Chunk(12)
-            .Select((chunk, number) => new Drill(DrillId.Parse($"many-{place}-{number}").Value, $"{place}/{number}", setup, [.. chunk]) { Directions = directions });
+            .Select((chunk, number) => Drill.Create(DrillId.Parse($"many-{place}-{number}").Value, $"{place}/{number}", setup, [.. chunk]).Value with { Directions = directions });
 
     private static IEnumerable<Voicing> Voicings(Setup setup)
     {

@@ -297,7 +297,7 @@ public class QuestionTests
         Question[] questions = [.. Enumerable.Range(0, 40).Select(seed => Ask(Examples.Lantern, 5, Direction.HearTwoCompare, seed))];
         Assert.InRange(questions.Count(question => question.Partner!.Voicing.Equals(question.Subject)), 8, 32);
         Question different = questions.First(question => !question.Partner!.Voicing.Equals(question.Subject));
-        StringSet moved = StringChanges.Between(different.Subject, different.Partner!.Voicing);
+        StringSet moved = different.Subject.SoundsOtherwise(different.Partner!.Voicing);
         Assert.InRange(moved.Count, 1, 2);
         Assert.False(Judge(different, new Answer.Compared(true, default)).IsCorrect);
         Assert.Equal(different.Partner.Key, Judge(different, new Answer.Compared(true, default)).ConfusedWith);
@@ -357,7 +357,7 @@ public class QuestionTests
             string words = question.Hints[1].Words;
             Assert.Matches("^Listen to strings [1-6][-,][1-6]: if anything moved, one of them did.$", words);
             StringSet named = StringSet.Parse(words.Split(' ')[3].TrimEnd(':'), 6).Value;
-            StringSet moved = StringChanges.Between(question.Subject, question.Partner!.Voicing);
+            StringSet moved = question.Subject.SoundsOtherwise(question.Partner!.Voicing);
             Assert.True(moved.Count == 0 || named.Intersect(moved).Count > 0);
         }
     }

@@ -71,7 +71,7 @@ public class FluidsynthTests
     {
         string midi = Path.Combine(Path.GetTempPath(), Path.GetRandomFileName() + ".mid");
         string raw = Path.ChangeExtension(midi, ".raw");
-        Assert.Equal(s_keys.Length, StandardMidiFile.Write(midi, performance).Value);
+        Assert.Equal(s_keys.Length, Written.To(midi, stream => StandardMidiFile.Write(stream, performance)));
         ChoosePreset(midi, preset);
         OutsideTools.Run("fluidsynth", "-ni", "-q", "-R", "0", "-C", "0", "-g", "0.2", "-r", "44100", "-O", "float", "-T", "raw", "-F", raw, Font, midi);
         float[] samples = MemoryMarshal.Cast<byte, float>(File.ReadAllBytes(raw)).ToArray();

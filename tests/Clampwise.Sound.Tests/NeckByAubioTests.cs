@@ -32,7 +32,7 @@ public class NeckByAubioTests
             for (int fret = 0; fret <= Fret.Last; fret++)
             {
                 Performance note = Make.Note(number, fret, seconds: 1.4);
-                Assert.True(WaveFile.Write(path, instrument, note, WaveDepth.Bits16).IsGood);
+                Written.To(path, stream => WaveFile.Write(stream, instrument, note, WaveDepth.Bits16));
                 double cents = 100.0 * (Read(path) - note.Notes[0].Pitch.Midi);
                 if (!(Math.Abs(cents) < 1.0))
                 {

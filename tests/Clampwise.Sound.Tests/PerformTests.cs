@@ -47,7 +47,7 @@ public class PerformTests
     public void Only_the_string_that_differs_is_played_as_in_the_first_and_then_the_second()
     {
         Voicing other = Make.Voicing("standard + 2-4@2", "x05000");
-        Assert.Equal("4", Perform.WhatDiffers(s_voicing, other).ToString());
+        Assert.Equal("4", s_voicing.SoundsOtherwise(other).ToString());
         Performance both = Perform.OnlyWhatDiffers(s_voicing, other, s_style);
         Assert.Equal(["F#3", "G3"], both.Notes.Select(note => note.Pitch.ToString()));
         Assert.Equal(s_style.Ring + s_style.Gap, both.Notes[1].Start);

@@ -5,13 +5,26 @@ using Clampwise.Theory;
 namespace Clampwise.Practice;
 
 /// <summary>A named set of voicings in a setup.</summary>
-/// <param name="Id">Its short name.</param>
-/// <param name="Title">Its name on a screen.</param>
-/// <param name="Setup">The setup in which all its voicings are played.</param>
-/// <param name="Voicings">The voicings, easiest first as the author sees them.</param>
-/// <param name="Note">A few words about the drill; null for none.</param>
-public sealed record Drill(DrillId Id, string Title, Setup Setup, ImmutableArray<DrillVoicing> Voicings, string? Note = null)
+public sealed record Drill
 {
+    private Drill(DrillId id, string title, Setup setup, ImmutableArray<DrillVoicing> voicings, string? note) =>
+        (Id, Title, Setup, Voicings, Note) = (id, title, setup, voicings, note);
+
+    /// <summary>Its short name.</summary>
+    public DrillId Id { get; }
+
+    /// <summary>Its name on a screen.</summary>
+    public string Title { get; init; }
+
+    /// <summary>The setup in which all its voicings are played.</summary>
+    public Setup Setup { get; }
+
+    /// <summary>The voicings, easiest first as the author sees them: one at least, none twice, all in the setup.</summary>
+    public ImmutableArray<DrillVoicing> Voicings { get; }
+
+    /// <summary>A few words about the drill; null for none.</summary>
+    public string? Note { get; init; }
+
     /// <summary>
     /// A drill, refused without voicings, with a voicing of another setup, or with the same voicing twice: then the message says
     /// which one, counted from 1.
@@ -41,6 +54,10 @@ public sealed record Drill(DrillId Id, string Title, Setup Setup, ImmutableArray
 
         return new Drill(id, title, setup, all, note);
     }
+
+    /// <summary>The drill with one more voicing at its end; the drill itself if it holds that already.</summary>
+    public Result<Drill> With(DrillVoicing voicing) => Voicings.Any(kept => kept.Voicing.Equals(voicing.Voicing)) ? this
+        : Create(Id, Title, Setup, Voicings.Add(voicing), Note).Select(more => more with { Directions = Directions });
 
     /// <summary>The directions in which it is asked; all of them unless set otherwise.</summary>
     public ImmutableArray<Direction> Directions { get; init; } = Practice.Directions.All;

@@ -38,6 +38,5 @@ internal sealed class ReviewHistory
         return new ReviewHistory([.. items.Values.Select(item => item.Reviews.ToImmutable())], attempts.Length);
     }
 
-    private static double GuessChanceOf(Attempt attempt) => attempt.Item.Direction == Direction.HearTwoCompare ? 0.5
-        : attempt.Choices > 0 ? 1.0 / attempt.Choices : 0;
+    private static double GuessChanceOf(Attempt attempt) => attempt.Choices > 0 ? 1.0 / attempt.Choices : attempt.Item.Direction.Facts().Luck;
 }

@@ -66,13 +66,20 @@ public static class LogReading
 
     private static IOrderedEnumerable<T> InOrder<T>(IEnumerable<T> entries) where T : LogEntry => entries.OrderBy(entry => entry.At).ThenBy(entry => entry.Id);
 
-    // Two entries of one id are one entry written twice. Should they differ all the same, the choice must not hang on their order.
-    private static Dictionary<EntryId, LogEntry> Unique(IEnumerable<LogEntry> entries)
+    /// <summary>
+    /// True if an entry counts rather than another one of the same id. They should be one entry written twice; if they differ all the
+    /// same, the choice must be the same on every machine and in every order: the earlier one, then the one whose text comes first.
+    /// </summary>
+    public static bool Replaces(LogEntry entry, LogEntry there) =>
+        entry.At != there.At ? entry.At < there.At : string.CompareOrdinal(TextOf(entry), TextOf(there)) < 0;
+
+    /// <summary>Each id once: the entry that counts.</summary>
+    public static Dictionary<EntryId, LogEntry> Unique(IEnumerable<LogEntry> entries)
     {
         var unique = new Dictionary<EntryId, LogEntry>();
         foreach (LogEntry entry in entries)
         {
-            if (!unique.TryAdd(entry.Id, entry) && unique[entry.Id] != entry && Comes(entry, unique[entry.Id]))
+            if (!unique.TryAdd(entry.Id, entry) && Replaces(entry, unique[entry.Id]))
             {
                 unique[entry.Id] = entry;
             }
@@ -81,6 +88,11 @@ public static class LogReading
         return unique;
     }
 
-    private static bool Comes(LogEntry one, LogEntry other) =>
-        one.At != other.At ? one.At < other.At : string.CompareOrdinal(one.ToString(), other.ToString()) < 0;
+    // All that is in it: a record's own text leaves out what a list holds and parts of a second.
+    private static string TextOf(LogEntry entry) => entry switch
+    {
+        WeightsChosen chosen => $"{chosen} {string.Join(' ', chosen.Weights.IsDefault ? [] : chosen.Weights)}",
+        Attempt attempt => $"{attempt} {attempt.AskedAt.UtcTicks}",
+        _ => entry.ToString(),
+    };
 }

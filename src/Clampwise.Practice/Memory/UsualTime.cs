@@ -22,16 +22,7 @@ public readonly record struct UsualTime(double Weight, double Mean, double Varia
     public TimeSpan Typical => TimeSpan.FromSeconds(Math.Exp(Mean));
 
     /// <summary>The first guess for a direction, until the player's own answers weigh more (our judgement).</summary>
-    public static UsualTime FirstGuess(Direction direction)
-    {
-        double seconds = direction switch
-        {
-            Direction.SeeShapeSayShapeName => 4,
-            Direction.SeeShapeSaySoundingName or Direction.NamePlaceShape => 6,
-            _ => 5,
-        };
-        return new UsualTime(FirstWeight, Math.Log(seconds), FirstSpread * FirstSpread);
-    }
+    public static UsualTime FirstGuess(Direction direction) => new(FirstWeight, Math.Log(direction.Facts().Seconds), FirstSpread * FirstSpread);
 
     /// <summary>How much slower than usual a time is, in standard deviations of the logarithm; negative if faster.</summary>
     public double Slowness(TimeSpan thinking) => (LogSeconds(thinking) - Mean) / Math.Max(Math.Sqrt(Variance), LeastSpread);

@@ -18,8 +18,8 @@ public static class ItemDifficulty
         int tones = item.Subject.Voicing.Pitches.Select(pitch => pitch.Class).Distinct().Count();
         int skipped = SkippedStrings(item.Subject.Voicing);
         int neighbours = Math.Min(4, item.Drill.Voicings.Count(other => other.Key != item.Key.Shape
-            && StringChanges.Between(other.Voicing, item.Subject.Voicing).Count == 1));
-        return Base + OfDirection(item.Key.Direction) + (0.2 * Math.Max(0, fingers - 2)) + (0.25 * Math.Max(0, tones - 3))
+            && other.Voicing.SoundsOtherwise(item.Subject.Voicing).Count == 1));
+        return Base + item.Key.Direction.Facts().Hardness + (0.2 * Math.Max(0, fingers - 2)) + (0.25 * Math.Max(0, tones - 3))
             + (IsPlain(item.Family) ? 0 : 0.4) + (0.15 * neighbours) + (0.2 * skipped);
     }
 
@@ -33,13 +33,4 @@ public static class ItemDifficulty
     }
 
     private static bool IsPlain(ChordFamily family) => family is ChordFamily.Major or ChordFamily.Minor or ChordFamily.Power;
-
-    private static double OfDirection(Direction direction) => direction switch
-    {
-        Direction.SeeShapeSayShapeName => 0,
-        Direction.HearPickShape or Direction.NamePlaceShape or Direction.ShapeNameSaySoundingName => 0.4,
-        Direction.SeeShapeSaySoundingName or Direction.SoundingNameSayShapeName or Direction.HearTwoCompare => 0.6,
-        Direction.HearSayName or Direction.ChangeInTime => 1,
-        _ => 0,
-    };
 }

@@ -43,7 +43,7 @@ internal static class NewItems
             .Select((item, order) => (Item: item, Chance: Math.Round(Prediction.Known(item, memory, today), 2), Order: order))
             .ToArray();
         var best = entries.GroupBy(entry => entry.Item.Key.Shape).ToDictionary(shape => shape.Key, shape => shape.Max(entry => entry.Chance));
-        bool IsFirstSight(PracticeItem item) => item.Key.Direction == Direction.SeeShapeSayShapeName && !met.Contains(item.Key.Shape);
+        bool IsFirstSight(PracticeItem item) => item.Key.Direction == Directions.First && !met.Contains(item.Key.Shape);
         PracticeItem[] ranked = [.. entries
             .OrderByDescending(entry => IsFirstSight(entry.Item) ? best[entry.Item.Key.Shape] : entry.Chance)
             .ThenByDescending(entry => IsFirstSight(entry.Item))

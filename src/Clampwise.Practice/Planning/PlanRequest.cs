@@ -16,7 +16,7 @@ public sealed record PlanRequest(Repertoire Repertoire, MemoryState Memory, Prac
     public TimeSpan Length { get; init; } = UsualLength;
 
     /// <summary>The directions wished. Changes in time are left out unless asked for: they take the instrument and a minute each.</summary>
-    public ImmutableHashSet<Direction> Directions { get; init; } = [.. Practice.Directions.All.Where(direction => direction != Direction.ChangeInTime)];
+    public ImmutableHashSet<Direction> Directions { get; init; } = [.. Practice.Directions.All.Where(direction => !direction.IsInTime())];
 
     /// <summary>True if there is sound; without, everything that is heard is left out.</summary>
     public bool CanListen { get; init; } = true;
@@ -27,7 +27,7 @@ public sealed record PlanRequest(Repertoire Repertoire, MemoryState Memory, Prac
     /// <summary>Why nothing is asked.</summary>
     internal string WhyEmpty => Items.Any() ? PlanningWords.AllAskedToday
         : Repertoire.Items.IsEmpty ? PlanningWords.NothingAsked
-        : Repertoire.Items.All(item => item.Key.Direction == Direction.ChangeInTime) ? PlanningWords.OnlyChanges
+        : Repertoire.Items.All(item => item.Key.Direction.IsInTime()) ? PlanningWords.OnlyChanges
         : PlanningWords.OnlyHeard;
 
     /// <summary>The items that may be asked, in the order of the repertoire.</summary>

@@ -1,3 +1,5 @@
+using Clampwise.Theory;
+
 namespace Clampwise.Practice;
 
 /// <summary>The wording of plans and of what is weak.</summary>

@@ -25,7 +25,7 @@ internal sealed class ComparingRule : DirectionRule
         {
             Played = [subject, second.Voicing],
             Partner = second,
-            Hints = Hints.ForComparing(subject, StringChanges.Between(subject, second.Voicing), context.Random),
+            Hints = Hints.ForComparing(subject, subject.SoundsOtherwise(second.Voicing), context.Random),
         };
     }
 
@@ -37,7 +37,7 @@ internal sealed class ComparingRule : DirectionRule
         answer is Answer.Compared compared ? VerdictOn(question, compared) : WrongForm(question);
 
     private static DrillVoicing OtherThan(PracticeItem item, AskContext context) => context
-        .Alternatives(item, 1, other => StringChanges.Between(item.Subject.Voicing, other.Voicing).Count is > 0 and <= MostMoved)
+        .Alternatives(item, 1, other => item.Subject.Voicing.SoundsOtherwise(other.Voicing).Count is > 0 and <= MostMoved)
         .FirstOrDefault(item.Subject);
 
     private Verdict VerdictOn(Question question, Answer.Compared compared)
@@ -55,7 +55,7 @@ internal sealed class ComparingRule : DirectionRule
         };
     }
 
-    private static StringSet Moved(Question question) => StringChanges.Between(question.Subject, question.Partner!.Voicing);
+    private static StringSet Moved(Question question) => question.Subject.SoundsOtherwise(question.Partner!.Voicing);
 
     private static string TextOf(bool isSame, StringSet moved) => isSame ? QuestionWords.Same : QuestionWords.Different(moved);
 }

@@ -20,7 +20,7 @@ internal sealed class FullCapoTrap
     /// <param name="right">The voicing.</param>
     /// <param name="asked">The side that is asked: its shape or its sound.</param>
     public static FullCapoTrap? Of(Voicing right, Func<Voicing, Sonority> asked) =>
-        right.Setup.Home is { } home && Held(right, home.Fret).TryGet(out Voicing? held, out _) && StringChanges.Between(held, right).Count > 0
+        right.Setup.Home is { } home && Held(right, home.Fret).TryGet(out Voicing? held, out _) && held.SoundsOtherwise(right).Count > 0
             ? new FullCapoTrap(right, held, asked)
             : null;
 
@@ -29,15 +29,15 @@ internal sealed class FullCapoTrap
         : new Verdict(false, symbol.ToString(), _asked(_right).Name, _right)
         {
             Answered = Voicing,
-            Differing = StringChanges.Between(_right, Voicing),
-            Remark = FullCapoWords.WouldBe(symbol, _right, _asked(_right), StringChanges.Between(_right, Voicing)),
+            Differing = _right.SoundsOtherwise(Voicing),
+            Remark = FullCapoWords.WouldBe(symbol, _right, _asked(_right), _right.SoundsOtherwise(Voicing)),
         };
 
     // A finger at or behind the full capo would change nothing: its string rings.
     private static Result<Voicing> Held(Voicing right, Fret home)
     {
         Setup setup = right.Setup;
-        var full = Clamp.Over(StringSet.All(setup.StringCount), home, setup.StringCount);
+        var full = Clamp.Full(home, setup.StringCount);
         StringStop[] stops = [.. right.Fretting.Stops.Select(stop => stop.Finger is { } finger && finger <= home ? StringStop.Ringing : stop)];
         return Setup.Create(setup.Tuning, [full, .. setup.Clamps.Where(clamp => clamp.Fret > home)], full)
             .Then(held => Voicing.Create(held, Fretting.Of(stops)));

@@ -13,7 +13,7 @@ public static class Likeness
     public static double OfSound(Voicing one, Voicing other)
     {
         int strings = one.Strings.Length;
-        double same = strings == other.Strings.Length ? 1 - ((double)StringChanges.Between(one, other).Count / strings) : 0;
+        double same = strings == other.Strings.Length ? 1 - ((double)one.SoundsOtherwise(other).Count / strings) : 0;
         double family = ChordFamilies.Of(one) == ChordFamilies.Of(other) ? FamilyWorth : 0;
         double bass = one.Pitches.Length > 0 && other.Pitches.Length > 0 && one.Pitches.Min() == other.Pitches.Min() ? BassWorth : 0;
         return same + family + bass;

@@ -76,7 +76,7 @@ internal sealed class NamingRule : DirectionRule
         return new Verdict(false, symbol.ToString(), _asked(right).Name, right)
         {
             Answered = answered,
-            Differing = answered is null ? default : StringChanges.Between(right, answered),
+            Differing = answered is null ? default : right.SoundsOtherwise(answered),
             ConfusedWith = known?.Key,
             WhatDiffers = answered is null ? null : QuestionWords.WhatDiffers(right, answered),
         };

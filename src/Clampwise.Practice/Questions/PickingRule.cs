@@ -44,7 +44,7 @@ internal sealed class PickingRule : DirectionRule
         return new Verdict(isRight, TextOf(picked), TextOf(right), right)
         {
             Answered = picked,
-            Differing = StringChanges.Between(right, picked),
+            Differing = right.SoundsOtherwise(picked),
             WhatDiffers = isRight ? null : QuestionWords.WhatDiffers(right, picked),
             ConfusedWith = isRight ? null : ShapeKey.Of(picked),
         };

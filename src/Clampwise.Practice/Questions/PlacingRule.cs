@@ -46,7 +46,7 @@ internal sealed class PlacingRule : DirectionRule
         {
             IsPartly = !placed.Equals(right) && acceptance.Kind == AcceptanceKind.OtherBass,
             Answered = placed,
-            Differing = StringChanges.Between(right, placed),
+            Differing = right.SoundsOtherwise(placed),
             Remark = RemarkOn(placed, right, isRight),
             WhatDiffers = isRight ? null : QuestionWords.WhatDiffers(right, placed),
             ConfusedWith = isRight ? null : TakenFor(question, placed, context),

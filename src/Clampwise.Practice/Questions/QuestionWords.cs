@@ -17,7 +17,8 @@ internal static class QuestionWords
     {
         Direction.SeeShapeSayShapeName => setup.Home is null ? "Which chord is this?" : "Which chord is this, counted from the home clamp?",
         Direction.SeeShapeSaySoundingName => "How does this shape sound at concert pitch?",
-        _ => "Which chord do you hear, at concert pitch?",
+        Direction.HearSayName => "Which chord do you hear, at concert pitch?",
+        _ => throw new ArgumentOutOfRangeException(nameof(direction), direction, "a direction in which no name is asked"),
     };
 
     public static string AskPlace(string name, Setup setup) => setup.Home is null ? $"Place {name}." : $"Place {name}, counted from the home clamp.";
@@ -72,7 +73,7 @@ internal static class QuestionWords
     public static string ShapeNameTaken(string sounding) => $"Right by its shape; at concert pitch it is {sounding}.";
 
     public static string OtherSide(Direction direction, string asked) =>
-        direction is Direction.SeeShapeSayShapeName or Direction.SoundingNameSayShapeName
+        direction.Facts().AsksShapeName
             ? $"That is how it sounds; counted from the home clamp it is {asked}."
             : $"That is the shape's name; it sounds as {asked}.";
 

@@ -7,17 +7,6 @@ namespace Clampwise.Practice;
 /// <summary>What differs between two voicings, string by string.</summary>
 public static class StringChanges
 {
-    /// <summary>The strings that sound otherwise, or in only one of the two. Throws for voicings of different numbers of strings.</summary>
-    public static StringSet Between(Voicing one, Voicing other)
-    {
-        if (one.Strings.Length != other.Strings.Length)
-        {
-            throw new ArgumentException("Voicings with different numbers of strings have no strings in common.", nameof(other));
-        }
-
-        return StringSet.Of(one.Strings.Zip(other.Strings).Where(pair => pair.First.Pitch != pair.Second.Pitch).Select(pair => pair.First.Number));
-    }
-
     /// <summary>
     /// The change in words, lowest string first: <c>string 2: D#4 (the third), not D4 (the minor third)</c>. Degrees of two roots
     /// are no comparison: where the roots differ, only the pitches are named.

@@ -19,7 +19,7 @@ public static class Variations
         ?? TwoChanged(voicing).FirstOrDefault(test);
 
     private static IEnumerable<Voicing> TwoChanged(Voicing voicing) =>
-        Changed(voicing).SelectMany(Changed).Where(other => StringChanges.Between(voicing, other).Count == 2);
+        Changed(voicing).SelectMany(Changed).Where(other => voicing.SoundsOtherwise(other).Count == 2);
 
     private static bool IsChord(Voicing voicing) => voicing.Sounding.First.Quality is not null;
 

@@ -79,7 +79,7 @@ internal static class Answering
     private static bool ComesAgain(SessionState state, SessionPart part, Attempt attempt, bool isFirstSight)
     {
         int before = state.Outcomes.Count(outcome => outcome.Attempt.Item == attempt.Item);
-        bool isOpen = state.Kind == SessionKind.Daily && part != SessionPart.Close && attempt.Item.Direction != Direction.ChangeInTime;
+        bool isOpen = state.Kind == SessionKind.Daily && part != SessionPart.Close && !attempt.Item.Direction.IsInTime();
         return isOpen && before < MostAgain && (isFirstSight || !attempt.IsCorrect);
     }
 }

@@ -38,15 +38,15 @@ internal static class Asking
 
     // Whoever has just begun has nothing solid yet: what went well in this very session closes it.
     private static ImmutableArray<PlannedItem> KnownAgain(SessionState state) => state.Length is null ? [] : [.. state.Outcomes
-        .Where(outcome => outcome.Attempt.Grade >= Grade.Steady && outcome.Attempt.Item.Direction != Direction.ChangeInTime && state.Asked.Count(item => item == outcome.Attempt.Item) < 3)
+        .Where(outcome => outcome.Attempt.Grade >= Grade.Steady && !outcome.Attempt.Item.Direction.IsInTime() && state.Asked.Count(item => item == outcome.Attempt.Item) < 3)
         .OrderByDescending(outcome => outcome.Attempt.Grade).ThenBy(outcome => outcome.Attempt.Thinking)
         .Select(outcome => new PlannedItem(outcome.Planned.Item, SessionPart.Close))];
 
     /// <summary>The session without what works the hand.</summary>
     public static SessionState WithoutHandWork(SessionState state) => state with
     {
-        Queue = state.Queue.RemoveAll(planned => planned.Item.Key.Direction == Direction.ChangeInTime),
-        Close = state.Close.RemoveAll(planned => planned.Item.Key.Direction == Direction.ChangeInTime),
+        Queue = state.Queue.RemoveAll(planned => planned.Item.Key.Direction.IsInTime()),
+        Close = state.Close.RemoveAll(planned => planned.Item.Key.Direction.IsInTime()),
     };
 
     /// <summary>The queue with an item to come again once the shape has had its distance.</summary>
@@ -61,7 +61,7 @@ internal static class Asking
 
     // Nobody is asked to place or to hear a shape that they were never shown: it is seen and named first.
     private static bool IsShown(SessionState state, PlannedItem planned) => state.Kind != SessionKind.Daily
-        || planned.Item.Key.Direction == Direction.SeeShapeSayShapeName
+        || planned.Item.Key.Direction == Directions.First
         || Directions.All.Any(direction => state.Memory.Items.ContainsKey(planned.Item.Key with { Direction = direction }));
 
     private static PlannedItem? First(SessionState state, ImmutableArray<PlannedItem> from, Func<PlannedItem, bool> test) => from.FirstOrDefault(planned =>

@@ -23,12 +23,12 @@ public static class StandardMidiFile
 
     private const int Track = 0;
 
-    /// <summary>Writes a performance; gives the number of notes, or a fault if the file can't be written.</summary>
-    public static Result<int> Write(string path, Performance performance) => WholeFile.Write(path, stream =>
+    /// <summary>Writes a performance into a stream, and leaves it open; gives the number of notes.</summary>
+    public static int Write(Stream stream, Performance performance)
     {
         MidiFile.Export(stream, EventsOf(performance));
         return performance.Notes.Length;
-    });
+    }
 
     private static MidiEventCollection EventsOf(Performance performance)
     {

@@ -5,17 +5,14 @@ using NAudio.Wave;
 
 namespace Clampwise.Sound.Files;
 
-/// <summary>Writes performances as WAV files (RIFF, format tags 1 and 3).</summary>
+/// <summary>Writes performances as WAV (RIFF, format tags 1 and 3).</summary>
 public static class WaveFile
 {
     private const int FramesAtATime = 4096;
 
-    /// <summary>
-    /// Renders a performance to a file. The file appears only when it is whole: it is written beside its place and moved there. Gives the
-    /// number of frames, or a fault if the file can't be written.
-    /// </summary>
-    public static Result<long> Write(string path, IInstrument instrument, Performance performance, WaveDepth depth, SampleRate rate = default) =>
-        WholeFile.Write(path, stream => Write(stream, instrument.Start(performance, rate), depth, rate));
+    /// <summary>Renders a performance into a stream that can be sought in, and leaves it open. Gives the number of frames.</summary>
+    public static long Write(Stream stream, IInstrument instrument, Performance performance, WaveDepth depth, SampleRate rate = default) =>
+        Write(stream, instrument.Start(performance, rate), depth, rate);
 
     private static long Write(Stream stream, IRendering rendering, WaveDepth depth, SampleRate rate)
     {

@@ -53,7 +53,7 @@ public static class Perform
     {
         Performance result = Performance.Silence;
         TimeSpan after = TimeSpan.Zero;
-        foreach (StringNumber number in WhatDiffers(first, second).Strings.Reverse())
+        foreach (StringNumber number in first.SoundsOtherwise(second).Strings.Reverse())
         {
             foreach (Voicing voicing in new[] { first, second })
             {
@@ -68,10 +68,6 @@ public static class Perform
 
         return result;
     }
-
-    /// <summary>The strings that sound another pitch, or sound in one voicing only. Both must have the same number of strings.</summary>
-    public static StringSet WhatDiffers(Voicing first, Voicing second) =>
-        StringSet.Of(first.Strings.Zip(second.Strings).Where(pair => pair.First.Pitch != pair.Second.Pitch).Select(pair => pair.First.Number));
 
     private static IEnumerable<SoundingString> Sounding(Voicing voicing, StrumDirection direction)
     {

@@ -34,7 +34,7 @@ public static class LogExport
     {
         using var bytes = new MemoryStream();
         form(entries, bytes);
-        return Disk.WriteWhole(Path.GetFullPath(path), bytes.GetBuffer().AsSpan(0, (int)bytes.Length));
+        return Disk.WriteWhole(path, bytes.GetBuffer().AsSpan(0, (int)bytes.Length));
     }
 
     private static IOrderedEnumerable<LogEntry> InOrder(IEnumerable<LogEntry> entries) => entries.OrderBy(entry => entry.At).ThenBy(entry => entry.Id);

@@ -50,8 +50,10 @@ public static class DrillReader
             return null;
         }
 
-        var drill = new Drill(id, title, setup, ReadVoicings(toml, setup, faults), note);
-        return new DrillSheet(directions is null ? drill : drill with { Directions = [.. directions.Distinct()] }, order, origin);
+        // What could refuse it has been said of the voicing itself.
+        return Drill.Create(id, title, setup, ReadVoicings(toml, setup, faults), note).TryGet(out Drill? drill, out _)
+            ? new DrillSheet(directions is null ? drill : drill with { Directions = [.. directions.Distinct()] }, order, origin)
+            : null;
     }
 
     private static Setup? ReadSetup(TomlSection head)

@@ -121,7 +121,7 @@ internal static class DataCommand
             return report.IsGood ? ExitCode.Good : ExitCode.Trouble;
         }
 
-        around.Out.WriteLine($"in the journal {Entries(report.JournalEntries)}, in the database {report.DatabaseEntries?.ToString() ?? "unknown"}; good backups: {report.GoodBackups}");
+        around.Out.WriteLine($"in the journal {Counted.Of(report.JournalEntries, "entry", "entries")}, in the database {report.DatabaseEntries?.ToString() ?? "unknown"}; good backups: {report.GoodBackups}");
         foreach (string problem in report.Problems)
         {
             around.Out.WriteLine(problem);
@@ -130,8 +130,6 @@ internal static class DataCommand
         return report.IsGood ? ExitCode.Good : ExitCode.Trouble;
     }
 
-    private static string Entries(int count) => count == 1 ? "1 entry" : $"{count} entries";
-
     private static int BackUp(Surroundings around, ProgressStore store, bool asJson)
     {
         if (!store.BackUp(new Backups(store.Folder, around.Time)).TryGet(out Backup? backup, out Fault? fault))
@@ -139,7 +137,7 @@ internal static class DataCommand
             return around.Fail(fault);
         }
 
-        Print(around, asJson, new CountRow(backup.Count, backup.Name), $"{backup.Name}: {Entries(backup.Count)}");
+        Print(around, asJson, new CountRow(backup.Count, backup.Name), $"{backup.Name}: {Counted.Of(backup.Count, "entry", "entries")}");
         return ExitCode.Good;
     }
 
@@ -152,13 +150,13 @@ internal static class DataCommand
 
         // Worked out now, so that the next start need not go through the whole log.
         store.LoadMemory(new SettingsKeeper(SettingsFile.In(store.Folder)).Now.Memory);
-        Print(around, asJson, new CountRow(count, null), $"{Entries(count)} in the database");
+        Print(around, asJson, new CountRow(count, null), $"{Counted.Of(count, "entry", "entries")} in the database");
         return ExitCode.Good;
     }
 
     private static int Report(Surroundings around, ImportReport report, bool asJson)
     {
-        Print(around, asJson, new ImportRow(report.Read, report.Added, [.. report.Faults.Select(fault => fault.ToString())]), $"{Entries(report.Read)} read, {report.Added} of them new");
+        Print(around, asJson, new ImportRow(report.Read, report.Added, [.. report.Faults.Select(fault => fault.ToString())]), $"{Counted.Of(report.Read, "entry", "entries")} read, {report.Added} of them new");
         foreach (FileFault fault in report.Faults)
         {
             around.Error.WriteLine($"clampwise: {fault}");

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Clampwise.Screens;
 using Clampwise.Settings;
 using Clampwise.Storage;
@@ -62,13 +61,11 @@ internal static class DoctorData
     private static DoctorFinding Writing(ProgressStore store, int entries)
     {
         DataFolder folder = store.Folder;
-        string held = $"{folder.Root}: {Entries(entries)}";
+        string held = $"{folder.Root}: {Counted.Of(entries, "entry", "entries")}";
         return !store.IsReadOnly ? DoctorFinding.Ok(Part, $"{held}, can be written to")
             : CanWrite(folder) ? DoctorFinding.Look(Part, $"{held}, in use by {LockHolder.Of(folder.LockFile) ?? "another copy of the program"}", "close that one; two copies cannot keep answers at a time")
             : DoctorFinding.Wrong(Part, store.Notices.FirstOrDefault() ?? $"{folder.Root} cannot be written to", "give yourself the right to write there, or name another folder with --data");
     }
-
-    private static string Entries(int count) => count == 1 ? "1 entry" : $"{count.ToString("N0", CultureInfo.InvariantCulture)} entries";
 
     private static IEnumerable<DoctorFinding> Remarks(ProgressStore store) =>
         store.Notices.Select(notice => DoctorFinding.Look(Part, notice, "nothing to do if it says that it was put right; else bring back a backup"));
@@ -81,7 +78,7 @@ internal static class DoctorData
     {
         var backups = new Backups(folder, time);
         int count = backups.All.Length;
-        return backups.NewestGood() is { } good ? DoctorFinding.Ok("backups", $"{count}, the newest sound one of {good.Backup.Date:yyyy-MM-dd} with {Entries(good.Entries.Length)}")
+        return backups.NewestGood() is { } good ? DoctorFinding.Ok("backups", $"{count}, the newest sound one of {good.Backup.Date:yyyy-MM-dd} with {Counted.Of(good.Entries.Length, "entry", "entries")}")
             : count > 0 ? DoctorFinding.Wrong("backups", $"{count}, and none of them can be read to its end", $"look at the disk that {folder.Backups} lies on; the next practice day makes a new one")
             : DoctorFinding.Ok("backups", entries == 0 ? "none, since nothing has been practised yet" : "none yet: one is made on every practice day");
     }

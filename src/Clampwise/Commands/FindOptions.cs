@@ -92,8 +92,8 @@ internal sealed class FindOptions
             query = PositionOf(position).Select(fret => query.Value with { Position = fret });
         }
 
-        query = With(query, parsed, _shape, ChordSymbol.Parse, (asked, symbol) => asked with { ShapeName = symbol });
-        query = With(query, parsed, _sounding, ChordSymbol.Parse, (asked, symbol) => asked with { SoundingName = symbol });
+        query = With(query, parsed, _shape, TypedChord.Parse, (asked, symbol) => asked with { ShapeName = symbol });
+        query = With(query, parsed, _sounding, TypedChord.Parse, (asked, symbol) => asked with { SoundingName = symbol });
         query = With(query, parsed, _degrees, text => DegreesWanted.Parse(text), (asked, degrees) => asked with { Degrees = degrees });
         query = With(query, parsed, _top, NoteWanted.Parse, (asked, note) => asked with { Top = note });
         query = With(query, parsed, _bass, NoteWanted.Parse, (asked, note) => asked with { Bass = note });

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Clampwise.Fretboard;
-using Clampwise.Practice;
 using Clampwise.Theory;
 
 namespace Clampwise.Commands;

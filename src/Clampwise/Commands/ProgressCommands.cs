@@ -3,6 +3,7 @@ using Clampwise.Charts;
 using Clampwise.Practice;
 using Clampwise.Settings;
 using Clampwise.Storage;
+using Clampwise.Theory;
 
 namespace Clampwise.Commands;
 
@@ -32,9 +33,20 @@ internal static class ProgressCommands
         var plot = new Option<string?>("--plot") { Description = "Draw it into a file instead, .svg or .png.", HelpName = "file" };
         var command = new Verb("progress", "Recall by week, time practised, what is coming due, and what is taken for what.", "progress", "progress --plot progress.svg") { plot, json, data }.Excludes(plot, json);
         command.SetAction(parsed => DataCommand.WithStore(around, parsed.GetValue(data), store => parsed.GetValue(plot) is { } file
-            ? ProgressPlot.Save(ReportOf(around, store), file) is { } fault ? around.Refuse("--plot", fault) : ExitCode.Good
+            ? Plot(around, store, file)
             : PrintProgress(around, store, parsed.GetValue(json))));
         return command;
+    }
+
+    private static int Plot(Surroundings around, ProgressStore store, string file)
+    {
+        if (!ProgressPlot.FormatOf(file).TryGet(out PlotFormat format, out Fault? fault))
+        {
+            return around.Refuse("--plot", fault);
+        }
+
+        ProgressReport report = ReportOf(around, store);
+        return Disk.WriteWhole(file, stream => ProgressPlot.Write(report, stream, format)).TryGet(out _, out fault) ? ExitCode.Good : around.Fail(fault);
     }
 
     private static int PrintWeak(Surroundings around, ProgressStore store, bool asJson)

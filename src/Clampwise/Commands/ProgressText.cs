@@ -1,4 +1,5 @@
 using Clampwise.Practice;
+using Clampwise.Theory;
 
 namespace Clampwise.Commands;
 

@@ -2,6 +2,7 @@ using System.CommandLine;
 using Clampwise.Fretboard;
 using Clampwise.Sound;
 using Clampwise.Sound.Files;
+using Clampwise.Storage;
 using Clampwise.Theory;
 
 namespace Clampwise.Commands;
@@ -43,7 +44,7 @@ internal static class RenderCommand
                     return around.Refuse(new Fault($"{useless.Name} means nothing to a MIDI file, which holds notes and no sound: leave it out, or name a .wav file"));
                 }
 
-                return StandardMidiFile.Write(write.Path, write.Play).TryGet(out _, out fault) ? ExitCode.Good : around.Fail(fault);
+                return Disk.WriteWhole(write.Path, stream => StandardMidiFile.Write(stream, write.Play)).TryGet(out _, out fault) ? ExitCode.Good : around.Fail(fault);
             }
 
             if (!SoundSystem.LoadInstrument(voice.In(SoundSettings.Standard, parsed)).TryGet(out IInstrument? instrument, out fault))
@@ -51,7 +52,7 @@ internal static class RenderCommand
                 return around.Refuse("--soundfont", fault);
             }
 
-            return WaveFile.Write(write.Path, instrument, write.Play, write.Depth, write.Rate).TryGet(out _, out fault) ? ExitCode.Good : around.Fail(fault);
+            return Disk.WriteWhole(write.Path, stream => WaveFile.Write(stream, instrument, write.Play, write.Depth, write.Rate)).TryGet(out _, out fault) ? ExitCode.Good : around.Fail(fault);
         });
         return command;
     }

@@ -63,7 +63,7 @@ internal static class SetupCommand
         var symbols = new List<ChordSymbol>();
         foreach (string name in chords?.Split((char[])[' ', ','], StringSplitOptions.RemoveEmptyEntries) ?? [])
         {
-            if (!ChordSymbol.Parse(name).TryGet(out ChordSymbol? symbol, out fault))
+            if (!TypedChord.Parse(name).TryGet(out ChordSymbol? symbol, out fault))
             {
                 return around.Refuse($"--chords {name}", fault);
             }

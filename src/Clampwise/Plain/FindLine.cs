@@ -54,8 +54,8 @@ internal sealed record FindLine(VoicingQuery Query, int? MaxFret)
 
     private Result<FindLine> With(string key, string value, Voicing held) => key switch
     {
-        "shape" => ChordSymbol.Parse(ChordText.Capitalised(value)).Select(name => Asking(Query with { ShapeName = name })),
-        "sounding" => ChordSymbol.Parse(ChordText.Capitalised(value)).Select(name => Asking(Query with { SoundingName = name })),
+        "shape" => TypedChord.Parse(value).Select(name => Asking(Query with { ShapeName = name })),
+        "sounding" => TypedChord.Parse(value).Select(name => Asking(Query with { SoundingName = name })),
         "degrees" => DegreesWanted.Parse(value).Select(degrees => Asking(Query with { Degrees = degrees })),
         "top" => NoteWanted.Parse(value).Select(note => Asking(Query with { Top = note })),
         "bass" => NoteWanted.Parse(value).Select(note => Asking(Query with { Bass = note })),

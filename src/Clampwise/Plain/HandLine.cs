@@ -93,7 +93,7 @@ internal static class HandLine
             return StringStop.Ringing;
         }
 
-        Fret? fret = isFromHome ? setup.FromNut(new HomeFret(number)) : number <= Fret.Last ? Fret.Of(number) : null;
+        Fret? fret = isFromHome ? HomeFret.Of(number) is { } home ? setup.FromNut(home) : null : number <= Fret.Last ? Fret.Of(number) : null;
         return fret is { } found && found > Fret.Nut
             ? StringStop.At(found)
             : new Fault($"fret {word.Text} is off the neck, which has frets 1 to {Fret.Last}", word.Column);

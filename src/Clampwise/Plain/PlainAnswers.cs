@@ -31,9 +31,9 @@ internal static partial class PlainAnswers
             AnswerForm.CountChanges => isNumber ? new Answer.Changes(number) : new Fault($"expected a number of changes, 0 or more, found '{text}'"),
             AnswerForm.Place => Placed(text, question.Setup),
             _ when isNumber && number >= 1 && number <= question.Choices.Length => new Answer.Chosen(number - 1),
-            _ when question.Direction == Direction.HearPickShape => Picked(question, text),
+            _ when question.Direction.PicksShape() => Picked(question, text),
             _ when isNumber && question.Choices.Length > 0 => new Fault($"expected 1 to {question.Choices.Length} or a name, found {number}"),
-            _ => new Answer.Name(ChordText.Capitalised(text)),
+            _ => new Answer.Name(TypedChord.Capitalised(text)),
         };
     }
 

@@ -109,8 +109,8 @@ internal sealed class PlainExplorer(Desk desk, Voicing start, TextReader input, 
             return fault;
         }
 
-        Result<Voicing> moved = FullCapo.Move(Setup, frets)
-            .Then(rig => FullCapo.Along(_hand.Held.Fretting, frets).Then(fretting => Voicing.Create(rig, fretting, allowBehindClamp: true)));
+        Result<Voicing> moved = FullCapo.Move(Setup, _hand.Held.Fretting, frets)
+            .Then(moved => Voicing.Create(moved.Setup, moved.Fretting, allowBehindClamp: true));
         return moved.TryGet(out Voicing? voicing, out fault) ? ChangeTo(voicing) : fault;
     }
 

@@ -1,6 +1,7 @@
 using Clampwise.Application;
 using Clampwise.Fretboard;
 using Clampwise.Practice;
+using Clampwise.Theory;
 
 namespace Clampwise.Plain;
 
@@ -197,7 +198,7 @@ internal static class PlainText
     };
 
     // The shapes to pick from are said once, as the choices.
-    private static bool IsPicked(Question question) => question.Direction == Direction.HearPickShape;
+    private static bool IsPicked(Question question) => question.Direction.PicksShape();
 
     private static string ChoiceWords(Question question, Choice choice) => IsPicked(question)
         ? $"{choice.Voicing.Fretting.ToHomeText(question.Setup)}, from the nut {choice.Voicing.Fretting}: {ShapeWords.InShort(choice.Voicing)}"

@@ -150,8 +150,8 @@ internal sealed class ExplorerPage(Shell shell, ScreenDesk desk, Setup setup) : 
     // A mark stays where it was on the neck and would be of another setup: it goes.
     private bool MoveCapo(int frets)
     {
-        Result<HandOnFretboard> moved = FullCapo.Move(_hand.Setup, frets).Then(rig => FullCapo.Along(_hand.Fretting, frets)
-            .Select(fretting => _hand with { Setup = rig, Fretting = fretting }));
+        Result<HandOnFretboard> moved = FullCapo.Move(_hand.Setup, _hand.Fretting, frets)
+            .Select(moved => _hand with { Setup = moved.Setup, Fretting = moved.Fretting });
         if (moved.TryGet(out HandOnFretboard? hand, out Fault? fault))
         {
             _hand = hand;

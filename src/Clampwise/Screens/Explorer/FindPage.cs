@@ -3,7 +3,6 @@ using System.Collections.Immutable;
 using Clampwise.Charts;
 using Clampwise.Fretboard;
 using Clampwise.Look;
-using Clampwise.Practice;
 using Clampwise.Screens.Session;
 using Clampwise.Sound.Performing;
 using Clampwise.Terminal;
@@ -129,7 +128,7 @@ internal sealed class FindPage : Page
 
     private void Find()
     {
-        Result<FoundHands> result = ChordSymbol.Parse(_entry.Text.Trim()).Then(symbol => _finder.FindHands(Exploring.Usual with
+        Result<FoundHands> result = TypedChord.Parse(_entry.Text.Trim()).Then(symbol => _finder.FindHands(Exploring.Usual with
         {
             ShapeName = _isShapeName ? symbol : null,
             SoundingName = _isShapeName ? null : symbol,

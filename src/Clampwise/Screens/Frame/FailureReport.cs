@@ -1,3 +1,4 @@
+using System.Text;
 using Clampwise.Storage;
 
 namespace Clampwise.Screens;
@@ -18,15 +19,16 @@ internal sealed class FailureReport(DataFolder folder, TimeProvider time)
     /// <summary>Writes the report, in the place of an older one, and gives the line for the player.</summary>
     public string Write(Exception failure)
     {
-        try
+        string report = $"Clampwise {CommandVersion()}, {time.GetUtcNow():u}, {Environment.OSVersion}\n{failure}\n";
+        byte[] bytes = Encoding.UTF8.GetBytes(report);
+        bool isWritten = Disk.WriteWhole(Path, stream =>
         {
-            File.WriteAllText(Path, $"Clampwise {CommandVersion()}, {time.GetUtcNow():u}, {Environment.OSVersion}\n{failure}\n");
-            return $"{Kept}. What helps to mend it stands in {Path}";
-        }
-        catch (Exception full) when (full is IOException or UnauthorizedAccessException)
-        {
-            return $"{Kept}. {failure.GetType().Name}: {failure.Message.ReplaceLineEndings(" ")}";
-        }
+            stream.Write(bytes);
+            return bytes.Length;
+        }).IsGood;
+        return isWritten
+            ? $"{Kept}. What helps to mend it stands in {Path}"
+            : $"{Kept}. {failure.GetType().Name}: {failure.Message.ReplaceLineEndings(" ")}";
     }
 
     private static string CommandVersion() => typeof(FailureReport).Assembly.GetName().Version?.ToString(3) ?? "";

@@ -33,7 +33,7 @@ internal abstract class AnswerPad
         AnswerForm.Place => new PlacePad(question),
         AnswerForm.Compare => new ComparePad(question),
         AnswerForm.CountChanges => new CountPad(question, glyphs),
-        AnswerForm.Choose when question.Direction == Direction.HearPickShape => new ShapePad(question),
+        AnswerForm.Choose when question.Direction.PicksShape() => new ShapePad(question),
         _ => new NamePad(question),
     };
 }

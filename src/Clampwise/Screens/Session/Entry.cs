@@ -38,7 +38,7 @@ internal sealed record Entry(string Text, string? Typed = null)
         }
 
         // A name starts with a capital; with one hand free nobody should need Shift for it.
-        return new Entry(Text + (Text.Length == 0 && sign is >= 'a' and <= 'g' ? char.ToUpperInvariant(sign) : sign));
+        return new Entry(Text + (Text.Length == 0 ? TypedChord.Capital(sign) : sign));
     }
 
     /// <summary>Names that what was typed may become, the commonest first. M and m are two things: CM7 must not become Cm7.</summary>

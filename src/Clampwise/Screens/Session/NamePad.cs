@@ -2,6 +2,7 @@ using Clampwise.Charts;
 using Clampwise.Look;
 using Clampwise.Practice;
 using Clampwise.Terminal;
+using Clampwise.Theory;
 
 namespace Clampwise.Screens.Session;
 
@@ -42,7 +43,7 @@ internal sealed class NamePad(Question question) : AnswerPad
 
         if (key == KeyPress.Enter)
         {
-            return _entry.Text.Trim().Length > 0 ? PadStep.With(new Answer.Name(_entry.Text.Trim())) : PadStep.Used;
+            return _entry.Text.Trim().Length > 0 ? PadStep.With(new Answer.Name(TypedChord.Capitalised(_entry.Text.Trim()))) : PadStep.Used;
         }
 
         if (key == KeyPress.Esc && !question.Choices.IsEmpty)

@@ -1,6 +1,7 @@
 using Clampwise.Look;
 using Clampwise.Practice;
 using Clampwise.Terminal;
+using Clampwise.Theory;
 
 namespace Clampwise.Screens;
 

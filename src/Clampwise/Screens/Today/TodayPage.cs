@@ -6,6 +6,7 @@ using Clampwise.Practice;
 using Clampwise.Screens.Session;
 using Clampwise.Settings;
 using Clampwise.Terminal;
+using Clampwise.Theory;
 
 namespace Clampwise.Screens;
 
