@@ -7,13 +7,13 @@ namespace Clampwise.Fretboard;
 /// <summary>Why a voicing ranks where it does: each weight in words.</summary>
 internal static class FindWords
 {
-    public static ImmutableArray<Price> Reasons(Voicing voicing, Fingering fingering, VoicingQuery query, RowReader rows) =>
+    public static ImmutableArray<Price> Reasons(Voicing voicing, Fingering fingering, VoicingQuery query, RowReader rows, KeyRanks? ranks) =>
     [
         .. fingering.Prices,
         .. Ringing(voicing, rows),
         .. Position(voicing, RankingWeights.PositionFret(voicing.Setup, query)),
         .. Sound(voicing, rows),
-        .. Bass(voicing, QueryMatcher.AskedRoot(voicing.Setup, query)),
+        .. ranks is null ? Bass(voicing, QueryMatcher.AskedRoot(voicing.Setup, query)) : ranks.Reasons(KeyOf(voicing)),
         .. QueryMatcher.SoundingSymbols(voicing.Setup, query).SelectMany(symbol => Name(voicing, symbol)),
         .. Movement(voicing, query.Near),
     ];
@@ -54,6 +54,9 @@ internal static class FindWords
             yield return new Price("root in the bass", RankingWeights.RootInBass);
         }
     }
+
+    private static int KeyOf(Voicing voicing) => PackedVoicing.KeyOf(
+        voicing.Pitches.Min().Class.Number, voicing.Pitches.Aggregate(0, (bits, pitch) => bits | (1 << pitch.Class.Number)));
 
     private static IEnumerable<Price> Position(Voicing voicing, int from)
     {

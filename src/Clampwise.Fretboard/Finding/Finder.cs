@@ -13,6 +13,14 @@ public sealed class Finder
     private const int VoicingsPerHand = 30;
     private const int FewestLookedAt = 1500;
 
+    // Of a chord over a bass in a list of many, and for a degree of a key of its own.
+    private const int OfEachChord = 24;
+    private const int OfEachDegree = 200;
+    private const int MostOfManyChords = 200;
+
+    // Chords to strum rather than fragments.
+    private const int FewestOfChord = 4;
+
     private readonly Lazy<VoicingIndex> _index;
     private readonly RowReader _rows;
     private readonly SetReadings _readings = new();
@@ -45,13 +53,14 @@ public sealed class Finder
             return fault;
         }
 
-        (int total, IEnumerable<Candidate> best) = Search(query, query.Limit);
-        IEnumerable<FoundVoicing> found = best.Select(one => Judged(one.Voicing, query));
-        return new FindResult(total, [.. found.OrderBy(one => one.Score)]);
+        KeyRanks? ranks = RanksOf(query);
+        (int total, IEnumerable<Candidate> best) = Search(new QueryMatcher(Setup, query, _rows, ranks), query.Limit);
+        return new FindResult(total, [.. best.Select(one => Judge(one.Voicing, query, ranks)).OrderBy(one => one.Score)]);
     }
 
     /// <summary>
-    /// The same in whole hands, as many as the query's limit: thinnings fold into their hand. What is refused is refused alike.
+    /// The same in whole hands, as many as the query's limit: thinnings fold into their hand. What is refused is refused alike. Where any
+    /// chord will do, those of the key come first, and no chord crowds out the others.
     /// </summary>
     public Result<FoundHands> FindHands(VoicingQuery query)
     {
@@ -60,16 +69,36 @@ public sealed class Finder
             return fault;
         }
 
-        (int total, IEnumerable<Candidate> best) = Search(query, Math.Max(FewestLookedAt, (int)Math.Min(query.Limit * (long)VoicingsPerHand, int.MaxValue)));
+        KeyRanks? ranks = RanksOf(query);
+        (int total, IEnumerable<Candidate> best) = ranks is not null && query.Limit <= MostOfManyChords
+            ? SearchChords(query, ranks)
+            : Search(new QueryMatcher(Setup, query, _rows, ranks), Math.Max(FewestLookedAt, (int)Math.Min(query.Limit * (long)VoicingsPerHand, int.MaxValue)));
         List<FoldedHand> hands = new HandFolder(Setup.StringCount).Fold(best);
-        var chooser = new HandChooser(_rows, Setup.HomeFret.Number, QueryMatcher.SoundingSymbols(Setup, query).Any());
-        return new FoundHands(total, [.. chooser.Choose(hands, query.Limit).Select(hand => Unpack(hand, query))]);
+        List<FoldedHand> chosen = new HandChooser(_rows, Setup.HomeFret.Number, isNamed: ranks is null).Choose(hands, query.Limit);
+        return new FoundHands(total, [.. chosen.Select(hand => Unpack(hand, query, ranks))], ranks?.Key);
+    }
+
+    /// <summary>
+    /// What is worth having for a key: two or three hands for each of its degrees. What a query asks for besides a name holds for all of
+    /// them; its limit does not count.
+    /// </summary>
+    public Result<KeyHands> FindKey(VoicingQuery query)
+    {
+        if (FaultOf(query) is { } fault)
+        {
+            return fault;
+        }
+
+        MusicalKey key = query.Key ?? SuggestedKey.Of(Setup);
+        query = query with { MinStrings = Math.Max(query.MinStrings, FewestOfChord) };
+        var ranks = new KeyRanks(key, Setup.HomeFret.Number, _readings);
+        var search = new KeySearch(Index, new QueryMatcher(Setup, query, _rows, ranks), ranks);
+        search.Run(OfEachDegree);
+        return new KeyFinder(Setup, _rows, search, ranks, hand => Unpack(hand, query, ranks)).Of(key);
     }
 
     /// <summary>Why a voicing of the setup ranks where it does for a query; refused if the hand cannot finger it.</summary>
-    public Result<FoundVoicing> Judge(Voicing voicing, VoicingQuery query) =>
-        Fingering.Of(voicing, Index.Hand, Index.Neck).Select(fingering =>
-            new FoundVoicing(voicing, fingering, FindWords.Reasons(voicing, fingering, query, _rows)));
+    public Result<FoundVoicing> Judge(Voicing voicing, VoicingQuery query) => Judge(voicing, query, RanksOf(query));
 
     /// <summary>
     /// The chords that the setup holds by their first names, with how many voicings each has and how hard the easiest is.
@@ -95,9 +124,18 @@ public sealed class Finder
         return ChordCount.Gather(counts, easiest, _readings);
     }
 
-    private (int Total, IEnumerable<Candidate> Best) Search(VoicingQuery query, int limit)
+    private KeyRanks? RanksOf(VoicingQuery query) =>
+        query.IsOpen ? new KeyRanks(query.Key ?? SuggestedKey.Of(Setup), Setup.HomeFret.Number, _readings) : null;
+
+    private (int Total, IEnumerable<Candidate> Best) SearchChords(VoicingQuery query, KeyRanks ranks)
     {
-        var matcher = new QueryMatcher(Setup, query, _rows);
+        var search = new KeySearch(Index, new QueryMatcher(Setup, query, _rows, ranks), ranks);
+        search.Run(OfEachChord);
+        return (search.Total, search.Kept);
+    }
+
+    private (int Total, IEnumerable<Candidate> Best) Search(QueryMatcher matcher, int limit)
+    {
         var best = new BestOf(limit);
         int total = 0;
         foreach (PackedVoicing[] part in Index.Parts)
@@ -120,12 +158,16 @@ public sealed class Finder
         return (total, best.InOrder());
     }
 
-    private FoundHand Unpack(FoldedHand hand, VoicingQuery query) => new(
-        Judged(hand.Whole.Voicing, query),
+    private Result<FoundVoicing> Judge(Voicing voicing, VoicingQuery query, KeyRanks? ranks) =>
+        Fingering.Of(voicing, Index.Hand, Index.Neck).Select(fingering =>
+            new FoundVoicing(voicing, fingering, FindWords.Reasons(voicing, fingering, query, _rows, ranks)));
+
+    private FoundVoicing Judge(PackedVoicing packed, VoicingQuery query, KeyRanks? ranks) => Judge(Unpack(packed), query, ranks).Value;
+
+    private FoundHand Unpack(FoldedHand hand, VoicingQuery query, KeyRanks? ranks) => new(
+        Judge(hand.Whole.Voicing, query, ranks),
         [.. hand.Variants.OrderBy(variant => variant.Whole.Score).Select(variant => Unpack(variant.Whole.Voicing))],
         [.. hand.Thinnings.Concat(hand.Variants.SelectMany(variant => variant.Thinnings)).OrderBy(one => one.Score).Select(one => Unpack(one.Voicing))]);
-
-    private FoundVoicing Judged(PackedVoicing packed, VoicingQuery query) => Judge(Unpack(packed), query).Value;
 
     private Voicing Unpack(PackedVoicing packed) => Voicing.Create(Setup, packed.ToFretting(Setup.StringCount), allowBehindClamp: true).Value;
 

@@ -10,6 +10,7 @@ internal sealed class QueryMatcher
 
     private readonly VoicingQuery _query;
     private readonly RowReader _rows;
+    private readonly KeyRanks? _ranks;
     private readonly ChordSymbol[] _symbols;
     private readonly KeyPoints _keys;
     private readonly PitchClass? _root;
@@ -21,9 +22,9 @@ internal sealed class QueryMatcher
     private readonly int _maxMovement;
     private readonly int[]? _movements;
 
-    public QueryMatcher(Setup setup, VoicingQuery query, RowReader rows)
+    public QueryMatcher(Setup setup, VoicingQuery query, RowReader rows, KeyRanks? ranks = null)
     {
-        (_query, _rows, _homeFret) = (query, rows, setup.HomeFret.Number);
+        (_query, _rows, _ranks, _homeFret) = (query, rows, ranks, setup.HomeFret.Number);
         _position = RankingWeights.PositionFret(setup, query);
         _clampFret = setup.Clamps.Select(clamp => clamp.Fret.Number).DefaultIfEmpty(0).Max();
         _symbols = [.. SoundingSymbols(setup, query)];
@@ -88,6 +89,11 @@ internal sealed class QueryMatcher
 
     private double ReadingPoints(PackedVoicing voicing)
     {
+        if (_ranks is not null)
+        {
+            return 0.0;
+        }
+
         Span<Pitch> buffer = stackalloc Pitch[StringNumber.Most];
         ReadOnlySpan<Pitch> pitches = _rows.Pitches(voicing, buffer);
         double points = 0.0;
@@ -134,7 +140,7 @@ internal sealed class QueryMatcher
         + (Math.Max(0, row.Lowest - _position) * RankingWeights.HandFret)
         + (Math.Max(0, row.Highest - _position - RankingWeights.LowerHalf) * RankingWeights.UpperFret)
         + RankingWeights.Familiar
-        + (_root is null || _root.Value.Number == voicing.BassClass ? RankingWeights.RootInBass : 0.0);
+        + (_ranks is not null ? _ranks[voicing.Key] : _root is null || _root.Value.Number == voicing.BassClass ? RankingWeights.RootInBass : 0.0);
 
     // The movement of a voicing is that of its pairs of strings, added up.
     private static int[] Movements(Voicing near, RowReader rows)

@@ -14,6 +14,12 @@ public sealed record VoicingQuery
     /// <summary>The tones, all of them and no others.</summary>
     public DegreesWanted? Degrees { get; init; }
 
+    /// <summary>
+    /// The key that chords are ranked by where neither a name nor degrees are asked for, counted from the home clamp; what the setup
+    /// suggests if null: see <see cref="SuggestedKey"/>.
+    /// </summary>
+    public MusicalKey? Key { get; init; }
+
     /// <summary>The highest sounding note.</summary>
     public NoteWanted? Top { get; init; }
 
@@ -63,6 +69,9 @@ public sealed record VoicingQuery
 
     /// <summary>True to allow fingers behind a clamp that leaves their string to a lower ground.</summary>
     public bool AllowBehindClamp { get; init; }
+
+    /// <summary>True if any chord will do, so that those of the key come first.</summary>
+    internal bool IsOpen => ShapeName is null && SoundingName is null && Degrees is null && (Near is null || Key is not null);
 
     /// <summary>How many voicings to return, the best; all are counted.</summary>
     public int Limit { get; init; } = 20;

@@ -16,7 +16,7 @@ internal static class FindCommand
         var asked = new FindOptions();
         Option<string> hand = SharedOptions.HandOption();
         Option<bool> json = SharedOptions.Json();
-        var command = new Verb("find", "Find voicings of a setup, the best first: every one that a hand can finger is looked at.", "find 2-4@2 --shape Dsus4", "find 2-4@2 --sounding E --unbroken --limit 5", "find 2-4@2 --shape A --moveable", "find 2-4@2 --count --fingers 3") { setup, hand, json };
+        var command = new Verb("find", "Find voicings of a setup, the best first: every one that a hand can finger is looked at.", "find 2-4@2 --shape Dsus4", "find 2-4@2 --sounding E --unbroken --limit 5", "find 2-4@2 --shape A --moveable", "find 2-4@2 --key G", "find 2-4@2 --count --fingers 3") { setup, hand, json };
         asked.AddTo(command, hand);
         command.SetAction(parsed =>
         {
@@ -36,7 +36,14 @@ internal static class FindCommand
             }
 
             player = player with { UsesThumb = asked.UsesThumb(parsed) };
-            Result<FoundHands> found = asked.Space(parsed, read).Then(space => asked.Query(parsed, read).Then(query => Find(new Finder(read, player, null, space), query, asked.IsAll(parsed))));
+            Result<Finder> finder = asked.Space(parsed, read).Select(space => new Finder(read, player, null, space));
+            if (asked.IsKey(parsed))
+            {
+                Result<KeyHands> page = finder.Then(finder => asked.Query(parsed, read).Then(finder.FindKey));
+                return page.TryGet(out KeyHands? hands, out fault) ? KeyPage.Print(around, read, hands, parsed.GetValue(json)) : around.Refuse(fault);
+            }
+
+            Result<FoundHands> found = finder.Then(finder => asked.Query(parsed, read).Then(query => Find(finder, query, asked.IsAll(parsed))));
             return found.TryGet(out FoundHands? result, out fault) ? Print(around, read, result, parsed.GetValue(json)) : around.Refuse(fault);
         });
         return command;
@@ -65,7 +72,7 @@ internal static class FindCommand
     {
         if (!asJson)
         {
-            around.Out.WriteLine($"{Counted.Of(result.Total, "voicing")} in {setup}{(result.Hands.Length < result.Total ? $", the best {result.Hands.Length}" : "")}");
+            around.Out.WriteLine($"{Counted.Of(result.Total, "voicing")} in {setup}{(result.Hands.Length < result.Total ? $", the best {result.Hands.Length}" : "")}{(result.Key is { } key ? $", chords of {key} first" : "")}");
         }
 
         foreach (FoundHand found in asJson ? result.Hands : [])

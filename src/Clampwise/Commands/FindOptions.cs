@@ -9,6 +9,7 @@ internal sealed class FindOptions
 {
     private readonly Option<string?> _shape = new("--shape") { Description = "A name counted from the home clamp, such as Dsus4.", HelpName = "name" };
     private readonly Option<string?> _sounding = new("--sounding") { Description = "A name at concert pitch, such as Esus4.", HelpName = "name" };
+    private readonly Option<string?> _key = new("--key") { Description = "What is worth having for a key counted from the home clamp, such as D or Em: hands for each degree.", HelpName = "key" };
     private readonly Option<string?> _degrees = new("--degrees") { Description = "Its tones, all of them and no others, such as 'R 3 5 9'.", HelpName = "degrees" };
     private readonly Option<string?> _top = new("--top") { Description = "The highest note, such as E or E4.", HelpName = "note" };
     private readonly Option<string?> _bass = new("--bass") { Description = "The lowest note, such as A or A2.", HelpName = "note" };
@@ -34,18 +35,22 @@ internal sealed class FindOptions
     /// <summary>Adds the options to a command.</summary>
     public void AddTo(Verb command, Option hand)
     {
-        foreach (Option option in new Option[] { _shape, _sounding, _degrees, _top, _bass, _ringing, _keep, _near, _hardest, _minStrings, _unbroken, _behind, _maxFret, _span, _limit, _moveable, _drone, _thumb, _position, _all, _count, _fingers, _barres })
+        foreach (Option option in new Option[] { _shape, _sounding, _key, _degrees, _top, _bass, _ringing, _keep, _near, _hardest, _minStrings, _unbroken, _behind, _maxFret, _span, _limit, _moveable, _drone, _thumb, _position, _all, _count, _fingers, _barres })
         {
             command.Add(option);
         }
 
-        command.Excludes(_count, _shape, _sounding, _degrees, _top, _bass, _ringing, _keep, _near, _hardest, _behind, _limit, _moveable, _drone, _thumb, _position, _all, hand);
+        command.Excludes(_count, _shape, _sounding, _degrees, _top, _bass, _ringing, _keep, _near, _hardest, _behind, _limit, _moveable, _drone, _thumb, _position, _all, _key, hand);
+        command.Excludes(_key, _shape, _sounding, _degrees, _near, _limit, _all);
         command.Excludes(_moveable, _ringing, _keep, _drone);
         command.Needs(_fingers, _count);
         command.Needs(_barres, _count);
     }
 
     public bool IsCount(ParseResult parsed) => parsed.GetValue(_count);
+
+    /// <summary>True for the page of a key.</summary>
+    public bool IsKey(ParseResult parsed) => parsed.GetValue(_key) is not null;
 
     /// <summary>True to show every voicing by itself.</summary>
     public bool IsAll(ParseResult parsed) => parsed.GetValue(_all);
@@ -94,6 +99,7 @@ internal sealed class FindOptions
 
         query = With(query, parsed, _shape, TypedChord.Parse, (asked, symbol) => asked with { ShapeName = symbol });
         query = With(query, parsed, _sounding, TypedChord.Parse, (asked, symbol) => asked with { SoundingName = symbol });
+        query = With(query, parsed, _key, MusicalKey.Parse, (asked, key) => asked with { Key = key });
         query = With(query, parsed, _degrees, text => DegreesWanted.Parse(text), (asked, degrees) => asked with { Degrees = degrees });
         query = With(query, parsed, _top, NoteWanted.Parse, (asked, note) => asked with { Top = note });
         query = With(query, parsed, _bass, NoteWanted.Parse, (asked, note) => asked with { Bass = note });

@@ -31,6 +31,7 @@ internal static class JsonLines
 [JsonSerializable(typeof(TargetRow))]
 [JsonSerializable(typeof(PairRow))]
 [JsonSerializable(typeof(FoundRow))]
+[JsonSerializable(typeof(DegreeRow))]
 [JsonSerializable(typeof(WeakRow))]
 [JsonSerializable(typeof(WeekRow))]
 [JsonSerializable(typeof(GroupRow))]
