@@ -1,4 +1,3 @@
-using System.Numerics;
 using Clampwise.Theory;
 
 namespace Clampwise.Fretboard;
@@ -87,7 +86,7 @@ internal sealed class KeyRanks
     private IEnumerable<KeyDegree> Degrees(FirstReading reading) =>
         KeyDegree.Of(_key).Where(degree => _tonic + degree.Semitones == reading.Root);
 
-    private double Place(KeyDegree degree) => degree.Roman switch
+    private static double Place(KeyDegree degree) => degree.Roman switch
     {
         "I" or "i" => 0.0,
         "IV" or "V" or "iv" or "v" => FartherDegree,

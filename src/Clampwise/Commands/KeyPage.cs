@@ -1,5 +1,4 @@
 using Clampwise.Fretboard;
-using Clampwise.Theory;
 
 namespace Clampwise.Commands;
 
