@@ -44,6 +44,9 @@ internal sealed class KeyRanks
     /// <summary>What the points are for.</summary>
     public IEnumerable<Price> Reasons(int key) => new[] { Chord(key), Bass(key) }.Where(price => price.Points > 0.0);
 
+    /// <summary>True for a plain chord of the key or a colour of one, over any bass.</summary>
+    public bool IsOfKey(int key) => _readings.First(key) is var reading && (Plain(reading) ?? Coloured(reading, key)) is not null;
+
     /// <summary>The degree whose plain chord over its root this is; null for any other.</summary>
     public KeyDegree? PlainDegree(int key) => Plain(_readings.First(key)) is { } degree && Bass(key).Points == 0.0 ? degree : null;
 

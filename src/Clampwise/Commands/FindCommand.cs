@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Text.Json.Serialization;
 using Clampwise.Fretboard;
 using Clampwise.Theory;
 
@@ -44,7 +45,7 @@ internal static class FindCommand
             }
 
             Result<FoundHands> found = finder.Then(finder => asked.Query(parsed, read).Then(query => Find(finder, query, asked.IsAll(parsed))));
-            return found.TryGet(out FoundHands? result, out fault) ? Print(around, read, result, parsed.GetValue(json)) : around.Refuse(fault);
+            return found.TryGet(out FoundHands? result, out fault) ? Print(around, read, result, asked.IsDrone(parsed), parsed.GetValue(json)) : around.Refuse(fault);
         });
         return command;
     }
@@ -68,7 +69,7 @@ internal static class FindCommand
         return ExitCode.Good;
     }
 
-    private static int Print(Surroundings around, Setup setup, FoundHands result, bool asJson)
+    private static int Print(Surroundings around, Setup setup, FoundHands result, bool isDrone, bool asJson)
     {
         if (!asJson)
         {
@@ -77,10 +78,10 @@ internal static class FindCommand
 
         foreach (FoundHand found in asJson ? result.Hands : [])
         {
-            JsonLines.Print(around.Out, FoundRow.Of(found));
+            JsonLines.Print(around.Out, FoundRow.Of(found) with { MovesTo = isDrone ? [.. Moves(found)] : null });
         }
 
-        foreach (string line in asJson ? [] : Lines(result.Hands, OutputLines.Width(around)).SelectMany(line => OutputLines.Wrap(line, OutputLines.Width(around))))
+        foreach (string line in asJson ? [] : Lines(result.Hands, isDrone, OutputLines.Width(around)).SelectMany(line => OutputLines.Wrap(line, OutputLines.Width(around))))
         {
             around.Out.WriteLine(line);
         }
@@ -89,19 +90,26 @@ internal static class FindCommand
     }
 
     // Columns no wider than what stands in them: on a narrow line the room goes to what speaks for a voicing.
-    private static IEnumerable<string> Lines(IReadOnlyList<FoundHand> all, int width)
+    private static IEnumerable<string> Lines(IReadOnlyList<FoundHand> all, bool isDrone, int width)
     {
         (string Fretting, string Shape, string Sounds)[] texts = [.. all.Select(found => found.Whole.Voicing).Select(voicing => ($"{voicing.Fretting}", voicing.ShapeName, voicing.SoundingName))];
         int fretting = texts.Select(text => text.Fretting.Length).DefaultIfEmpty().Max();
         int shape = texts.Select(text => Math.Min(text.Shape.Length, UsualName)).DefaultIfEmpty().Max();
         int sounds = texts.Select(text => Math.Min(text.Sounds.Length, UsualName)).DefaultIfEmpty().Max();
-        return all.Zip(texts, (found, text) =>
+        return all.Zip(texts).SelectMany(pair =>
         {
+            (FoundHand found, (string Fretting, string Shape, string Sounds) text) = pair;
             string names = $"{text.Fretting.PadRight(fretting)}  shape {text.Shape.PadRight(shape)}  sounds {text.Sounds.PadRight(sounds)}  ";
             string line = names + found.SummaryWithin(width - names.Length);
-            return line.Length <= width ? line : $"{text.Fretting}  shape {text.Shape}  sounds {text.Sounds}  {found.SummaryWithin(0)}";
+            line = line.Length <= width ? line : $"{text.Fretting}  shape {text.Shape}  sounds {text.Sounds}  {found.SummaryWithin(0)}";
+            string moves = isDrone ? string.Join(", ", Moves(found)) : "";
+            return moves.Length > 0 ? (string[])[line, $"  moves to {moves}"] : [line];
         });
     }
+
+    // Each place with its lowest finger's fret and its shape name there.
+    private static IEnumerable<string> Moves(FoundHand hand) => DroneMoves.Of(hand.Whole.Voicing)
+        .Select(moved => $"{moved.Fretting.Stops.Where(stop => stop.IsFretted).Min(stop => stop.Finger)} {moved.ShapeName}");
 }
 
 /// <summary>How many frettings there are as printed by <c>find --count --json</c>.</summary>
@@ -123,6 +131,10 @@ internal sealed record FoundRow(
     string[] AlsoWithout,
     WeightRow[] Weights)
 {
+    /// <summary>With <c>--drone</c>: each fret that the hand moves to with its shape name there.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string[]? MovesTo { get; init; }
+
     public static FoundRow Of(FoundHand hand) => Of(hand.Whole, hand);
 
     private static FoundRow Of(FoundVoicing found, FoundHand hand) => new(

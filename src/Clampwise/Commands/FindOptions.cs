@@ -24,7 +24,7 @@ internal sealed class FindOptions
     private readonly Option<int?> _span = new("--span") { Description = "Highest fret less lowest is smaller than this; 4 unless given.", HelpName = "frets" };
     private readonly Option<int> _limit = new("--limit") { Description = "How many to show.", HelpName = "number", DefaultValueFactory = _ => 20 };
     private readonly Option<bool> _moveable = new("--moveable") { Description = "Only hands without a ringing string: they move along the neck as they are." };
-    private readonly Option<bool> _drone = new("--drone") { Description = "Only hands that move under ringing strings." };
+    private readonly Option<bool> _drone = new("--drone") { Description = "Only hands that move under ringing strings, with the frets where each makes sense." };
     private readonly Option<bool> _thumb = new("--thumb") { Description = "The thumb may stop the lowest string." };
     private readonly Option<int?> _position = new("--position") { Description = "The hand stands at this fret: every finger lies there or up to three frets above.", HelpName = "fret" };
     private readonly Option<bool> _all = new("--all") { Description = "Every voicing by itself: hands with a string muted and variants are not folded into one line." };
@@ -48,6 +48,9 @@ internal sealed class FindOptions
     }
 
     public bool IsCount(ParseResult parsed) => parsed.GetValue(_count);
+
+    /// <summary>True for hands under ringing strings.</summary>
+    public bool IsDrone(ParseResult parsed) => parsed.GetValue(_drone);
 
     /// <summary>True for the page of a key.</summary>
     public bool IsKey(ParseResult parsed) => parsed.GetValue(_key) is not null;
