@@ -8,20 +8,15 @@ namespace Clampwise.Sound.Tests;
 
 /// <summary>
 /// What libasound is given, caught by its own file plugin (ALSA project, PCM plugins: file and null), against the offline rendering.
-/// These need Linux with libasound2; without it they pass over, unless CLAMPWISE_OUTSIDE is 1.
+/// These need Linux with libasound2; without it they are skipped, unless CLAMPWISE_OUTSIDE is 1.
 /// </summary>
 public class AlsaTests
 {
     private static readonly TimeSpan s_patience = TimeSpan.FromSeconds(10);
 
-    [Fact]
+    [OutsideFact("libasound.so.2")]
     public void What_is_played_live_equals_the_offline_rendering_sample_for_sample()
     {
-        if (!OutsideTools.HasLibrary("libasound.so.2"))
-        {
-            return;
-        }
-
         string path = Path.Combine(Path.GetTempPath(), $"clampwise-{Environment.ProcessId}.raw");
         Performance strum = Make.Strum(seconds: 0.5);
         float[] expected = Offline.Render(new PluckedGuitar(), strum);
@@ -44,14 +39,9 @@ public class AlsaTests
         Assert.All(heard[(start + expected.Length - first)..], sample => Assert.Equal(0f, sample));
     }
 
-    [Fact]
+    [OutsideFact("libasound.so.2")]
     public void A_device_that_is_not_there_is_a_notice()
     {
-        if (!OutsideTools.HasLibrary("libasound.so.2"))
-        {
-            return;
-        }
-
         using ISoundOut output = SoundSystem.Open(SoundSettings.Standard with { Device = "nowhere" }, s_patience);
         Assert.False(output.IsAudible);
         Assert.Equal("no sound: there is no sound device 'nowhere': plug one in, or name another in the settings", output.Notice);

@@ -8,7 +8,7 @@ namespace Clampwise.Sound.Tests;
 
 /// <summary>
 /// The SoundFont voice against fluidsynth, which plays the same notes, by way of our MIDI file, from the same font: TimGM6mb as Debian
-/// packages it (timgm6mb-soundfont, fluidsynth). Where they are not installed these tests pass over, unless CLAMPWISE_OUTSIDE is 1.
+/// packages it (timgm6mb-soundfont, fluidsynth). Where they are not installed these tests are skipped, unless CLAMPWISE_OUTSIDE is 1.
 /// </summary>
 public class FluidsynthTests
 {
@@ -16,7 +16,7 @@ public class FluidsynthTests
     private static readonly int[] s_keys = [40, 45, 50, 55, 59, 64];
     private static readonly SampleRate s_rate = SampleRate.Standard;
 
-    [Theory]
+    [OutsideTheory("fluidsynth", Font)]
     [InlineData(25, 0.7, 0.0)]
     [InlineData(25, 0.35, 0.0)]
     [InlineData(25, 0.7, -25.0)]
@@ -28,11 +28,6 @@ public class FluidsynthTests
     [InlineData(33, 0.7, 0.0)]
     public void Pitch_loudness_and_envelope_agree(int preset, double strength, double detune)
     {
-        if (!OutsideTools.Has("fluidsynth") || !OutsideTools.HasFile(Font))
-        {
-            return;
-        }
-
         Performance performance = Notes(strength, detune);
         float[] theirs = TheirRendering(performance, preset);
         float[] ours = OurRendering(performance, preset);

@@ -8,22 +8,17 @@ namespace Clampwise.Sound.Tests;
 
 /// <summary>
 /// Every string and fret as an outside pitch tracker reads it: aubiopitch with the method of de Cheveigne and Kawahara (YIN), from
-/// Debian's aubio-tools. Where it is not installed this test passes over, unless CLAMPWISE_OUTSIDE is 1.
+/// Debian's aubio-tools. Where it is not installed this test is skipped, unless CLAMPWISE_OUTSIDE is 1.
 /// </summary>
 public class NeckByAubioTests
 {
     private const string Font = "/usr/share/sounds/sf2/TimGM6mb.sf2";
 
-    [Theory]
+    [OutsideTheory("aubiopitch", Font)]
     [InlineData(false)]
     [InlineData(true)]
     public void Every_fret_of_every_string_is_read_within_a_cent(bool isSoundFont)
     {
-        if (!OutsideTools.Has("aubiopitch") || (isSoundFont && !OutsideTools.HasFile(Font)))
-        {
-            return;
-        }
-
         IInstrument instrument = isSoundFont ? SoundFontFile.Open(Font).Value is { } file ? file.Find("25").Then(file.Load).Value : null! : new PluckedGuitar();
         string path = Path.Combine(Path.GetTempPath(), Path.GetRandomFileName() + ".wav");
         var faults = new List<string>();

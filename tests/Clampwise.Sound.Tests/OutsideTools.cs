@@ -3,20 +3,21 @@ using System.Runtime.InteropServices;
 
 namespace Clampwise.Sound.Tests;
 
-/// <summary>Programs from outside that tests measure against. With CLAMPWISE_OUTSIDE set to 1 a missing one is a failure, else it is passed over.</summary>
+/// <summary>Programs from outside that tests measure against. With CLAMPWISE_OUTSIDE set to 1 a missing one is a failure, else the test is skipped.</summary>
 internal static class OutsideTools
 {
     private static bool IsRequired => Environment.GetEnvironmentVariable("CLAMPWISE_OUTSIDE") == "1";
 
-    public static bool Has(string program)
-    {
-        string[] folders = (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator);
-        return Found(program, folders.Any(folder => File.Exists(Path.Combine(folder, program))));
-    }
+    /// <summary>Why a test is skipped: what it needs and is not there; null if all is, or if a missing one is to be a failure.</summary>
+    public static string? Missing(params string[] needs) =>
+        IsRequired || needs.Where(need => !IsThere(need)).ToArray() is not { Length: > 0 } missing ? null : $"not installed: {string.Join(", ", missing)}";
 
-    public static bool HasFile(string path) => Found(path, File.Exists(path));
+    private static bool IsThere(string need) =>
+        need.Contains('/', StringComparison.Ordinal) ? File.Exists(need)
+        : need.Contains(".so", StringComparison.Ordinal) ? IsLibrary(need)
+        : (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator).Any(folder => File.Exists(Path.Combine(folder, need)));
 
-    public static bool HasLibrary(string name)
+    private static bool IsLibrary(string name)
     {
         bool isThere = NativeLibrary.TryLoad(name, out nint library);
         if (isThere)
@@ -24,7 +25,7 @@ internal static class OutsideTools
             NativeLibrary.Free(library);
         }
 
-        return Found(name, isThere);
+        return isThere;
     }
 
     public static string Run(string program, params string[] arguments)
@@ -35,11 +36,5 @@ internal static class OutsideTools
         process.WaitForExit();
         Assert.True(process.ExitCode == 0, $"{program}: {errors.GetAwaiter().GetResult()}");
         return output;
-    }
-
-    private static bool Found(string what, bool isThere)
-    {
-        Assert.True(isThere || !IsRequired, $"{what} is not installed");
-        return isThere;
     }
 }

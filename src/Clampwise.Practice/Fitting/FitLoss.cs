@@ -47,17 +47,9 @@ internal static class FitLoss
         return -Math.Log(review.Grade == Grade.Missed ? 1 - right : right);
     }
 
-    // The same moves as in ItemMemory, without its counts.
-    private static Memory Move(Memory memory, Review review, Fsrs model, bool isFirst)
-    {
-        if (isFirst)
-        {
-            return model.First(review.IsPrimed && review.Grade > Grade.Strained ? Grade.Strained : review.Grade);
-        }
-
-        Memory next = model.Next(memory, review.Days, review.Grade);
-        return review.IsPrimed && review.Grade != Grade.Missed ? memory with { Stability = Math.Min(next.Stability, memory.Stability) } : next;
-    }
+    private static Memory Move(Memory memory, Review review, Fsrs model, bool isFirst) => isFirst
+        ? MemoryMove.First(review.Grade, review.IsPrimed, model)
+        : MemoryMove.Next(memory, review.Days, review.Grade, review.IsPrimed, model);
 
     // A quarter at the oldest, rising with the third power (the published optimiser; from memory).
     private static double Recency(double place) => 0.25 + (0.75 * place * place * place);

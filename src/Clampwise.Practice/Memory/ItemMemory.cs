@@ -44,8 +44,7 @@ public sealed record ItemMemory(
 
     /// <summary>The memory after the first attempt.</summary>
     internal static ItemMemory First(Attempt attempt, double slowness, Fsrs model) => new(
-        // Warm from another direction, a first success shows less than it seems to.
-        model.First(attempt.IsPrimed && attempt.Grade > Grade.Strained ? Grade.Strained : attempt.Grade),
+        MemoryMove.First(attempt.Grade, attempt.IsPrimed, model),
         attempt.Day,
         attempt.Day,
         1,
@@ -58,7 +57,7 @@ public sealed record ItemMemory(
     /// <summary>The memory after one more attempt.</summary>
     internal ItemMemory After(Attempt attempt, double slowness, Fsrs model) => this with
     {
-        Memory = NextMemory(attempt, model),
+        Memory = MemoryMove.Next(Memory, DaysSince(attempt.Day), attempt.Grade, attempt.IsPrimed, model),
         LastDay = attempt.Day > LastDay ? attempt.Day : LastDay,
         Answers = Answers + 1,
         Right = Right + (attempt.IsCorrect ? 1 : 0),
@@ -67,11 +66,4 @@ public sealed record ItemMemory(
         Slowness = attempt.IsCorrect ? Slowness + (SlownessShare * (slowness - Slowness)) : Slowness,
         LastGrade = attempt.Grade,
     };
-
-    // A success just after the same shape was asked another way does not raise stability, and says nothing about difficulty.
-    private Memory NextMemory(Attempt attempt, Fsrs model)
-    {
-        Memory next = model.Next(Memory, DaysSince(attempt.Day), attempt.Grade);
-        return attempt.IsPrimed && attempt.IsCorrect ? Memory with { Stability = Math.Min(next.Stability, Memory.Stability) } : next;
-    }
 }

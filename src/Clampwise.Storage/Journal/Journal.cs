@@ -9,8 +9,10 @@ internal sealed class Journal : IDisposable
 {
     private readonly string _path;
     private FileStream? _stream;
+    private readonly Action<FileStream> _flush;
 
-    private Journal(string path, FileStream? stream, JournalMark end) => (_path, _stream, End) = (path, stream, end);
+    private Journal(string path, FileStream? stream, JournalMark end, Action<FileStream>? flush = null) =>
+        (_path, _stream, End, _flush) = (path, stream, end, flush ?? ToDisk);
 
     /// <summary>How far the journal reaches: whole, sound lines.</summary>
     public JournalMark End { get; private set; }
@@ -24,7 +26,8 @@ internal sealed class Journal : IDisposable
     /// <summary>Opens the journal to add to it; makes it if there is none. A torn end is put aside and cut off.</summary>
     /// <param name="path">The file.</param>
     /// <param name="keepTorn">Is given the torn bytes before they are cut off; what it returns stops everything.</param>
-    public static Result<Journal> OpenToWrite(string path, Func<byte[], Fault?> keepTorn)
+    /// <param name="flush">Brings what was written to the disk; unless given the system is asked to.</param>
+    public static Result<Journal> OpenToWrite(string path, Func<byte[], Fault?> keepTorn, Action<FileStream>? flush = null)
     {
         FileStream? stream = null;
         try
@@ -45,7 +48,7 @@ internal sealed class Journal : IDisposable
 
             stream.Position = stream.Length;
             JournalMark end = tail.LacksLineFeed ? EndLine(stream, tail.End) : tail.End;
-            return new Journal(path, stream, end) { TornBytes = tail.LacksLineFeed ? 0 : torn, Version = tail.Version };
+            return new Journal(path, stream, end, flush) { TornBytes = tail.LacksLineFeed ? 0 : torn, Version = tail.Version };
         }
         catch (Exception exception) when (Disk.IsExpected(exception))
         {
@@ -86,7 +89,7 @@ internal sealed class Journal : IDisposable
         try
         {
             _stream.Write(lines);
-            _stream.Flush(flushToDisk: true);
+            _flush(_stream);
             End = new JournalMark(End.Bytes + lines.Length, JournalTail.CrcOf(JournalTail.LastLine(lines)));
             return null;
         }
@@ -95,6 +98,8 @@ internal sealed class Journal : IDisposable
             return TakeBack() ?? StorageWords.CannotWrite(_path, exception.Message);
         }
     }
+
+    private static void ToDisk(FileStream stream) => stream.Flush(flushToDisk: true);
 
     /// <summary>True if the journal reaches as far as the mark, and has the mark's line there.</summary>
     public bool Holds(JournalMark mark)

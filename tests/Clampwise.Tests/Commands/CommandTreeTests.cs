@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Help;
 using System.Text.Json;
 using Clampwise.Commands;
+using Clampwise.Storage;
 
 namespace Clampwise.Tests.Commands;
 
@@ -255,6 +256,21 @@ public sealed class CommandTreeTests : IDisposable
             Assert.All(fitted.Lines, row => Assert.True(row.Length <= most || !row.Trim().Contains(' ', StringComparison.Ordinal), row));
             Assert.Equal(Bare(whole.Out), Bare(fitted.Out));
         }
+    }
+
+    [Fact]
+    public void An_answer_that_cannot_be_kept_is_said_and_the_exit_code_is_1()
+    {
+        using (ProgressStore other = ProgressStore.Open(_folder.Data, TimeProvider.System).Value)
+        {
+            Assert.False(other.IsReadOnly);
+            CommandRun run = CommandRun.WithInput("?\n\nend\n", "quiz", "--plain", "--questions", "2", "--seed", "1", "--data", _folder.Root);
+            Assert.Equal(1, run.ExitCode);
+        }
+
+        Assert.Empty(Run("data export --data $").Lines);
+        Assert.Equal(0, CommandRun.WithInput("?\n\nend\n", "quiz", "--plain", "--questions", "2", "--seed", "1", "--data", _folder.Root).ExitCode);
+        Assert.NotEmpty(Run("data export --data $").Lines);
     }
 
     private static string Bare(string text) => string.Join(' ', text.Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries));

@@ -117,14 +117,9 @@ public class DoctorCommandTests
         Assert.Contains($"look   data        {folder.Root}: 0 entries, in use by another copy of the program", run.Out);
     }
 
-    [Fact]
+    [LinuxFact]
     public void The_process_that_holds_a_file_is_found()
     {
-        if (!OperatingSystem.IsLinux())
-        {
-            return;
-        }
-
         using ScratchFolder folder = new ScratchFolder().With("lock", "");
         string path = Path.Combine(folder.Root, "lock");
         Assert.Null(LockHolder.Of(path));

@@ -441,4 +441,14 @@ public class SessionPageTests
             }
         }
     }
+
+    // Five seconds of thought, then eight of typing: only the thought is thinking.
+    [Fact]
+    public void Time_spent_typing_a_name_is_no_thinking()
+    {
+        using var room = new Room();
+        room.Press(KeyPress.Enter).After(5).Type("t").After(4).Type("D").After(4).Press(KeyPress.Enter);
+        Attempt attempt = Assert.Single(room.Log.Attempts);
+        Assert.Equal(5.0, attempt.Thinking.TotalSeconds, precision: 1);
+    }
 }
