@@ -17,6 +17,10 @@ internal static class OpenCommand
         // The device opens while the first screen is drawn; a notice comes later if it fails.
         WithDesk(around, dataFolder, minutes, TimeSpan.Zero, (_, screens) => screens(null));
 
+    // Who has answers on record has no need of it, unless it was asked for.
+    private static bool ShowsWelcome(SettingsKeeper settings, int answers) =>
+        settings.Now.ShowsWelcome && (answers == 0 || settings.File.Names("screen.welcome"));
+
     /// <summary>Opens the desk for as long as something is done at it.</summary>
     /// <param name="around">What lies outside the program.</param>
     /// <param name="dataFolder">The folder asked for; null for the platform's own.</param>
@@ -51,7 +55,7 @@ internal static class OpenCommand
                     {
                         shell.Open(front(shell));
                     }
-                    else if (settings.Now.ShowsWelcome)
+                    else if (ShowsWelcome(settings, before))
                     {
                         shell.Open(new WelcomePage(shell, desk, settings));
                     }

@@ -10,6 +10,9 @@ internal static class SettingsOnFile
     public static SettingsReading Load(this SettingsFile file) =>
         file.Read().TryGet(out TomlFile? read, out Fault? fault) ? SettingsReading.Of(read) : SettingsReading.Usual with { Faults = [fault] };
 
+    /// <summary>True if the file itself names a setting, so that its value was chosen.</summary>
+    public static bool Names(this SettingsFile file, string key) => file.Read().TryGet(out TomlFile? read, out _) && read.Entries.Any(entry => entry.Key == key);
+
     /// <summary>Puts one value into it, as a whole or not at all.</summary>
     /// <returns>What stood in the way; null if all went well.</returns>
     public static Fault? Save(this SettingsFile file, Setting setting, PlayerSettings settings)

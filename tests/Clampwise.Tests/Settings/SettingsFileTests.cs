@@ -64,6 +64,17 @@ public class SettingsFileTests
         Assert.Equal([file.Path], Directory.GetFileSystemEntries(folder.Root));
     }
 
+    [Theory]
+    [InlineData("[screen]\nwelcome = true\n", true)]
+    [InlineData("screen.welcome = true\n", true)]
+    [InlineData("[screen]\ntheme = \"dark\"\n", false)]
+    [InlineData("", false)]
+    public void A_file_tells_what_it_names_itself(string text, bool isNamed)
+    {
+        using ScratchFolder folder = new ScratchFolder().With("settings.toml", text);
+        Assert.Equal(isNamed, SettingsFile.In(folder.Data).Names("screen.welcome"));
+    }
+
     [Fact]
     public void A_change_holds_at_once_and_after_the_next_start()
     {
