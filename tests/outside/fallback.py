@@ -1,6 +1,6 @@
 """Tries both ways to read the terminal: our own, and the library's, which is used where the library's inside has changed.
 
-Usage: fallback.py HARNESS_DLL (tests/Clampwise.Screens.Harness, built). In a pseudo-terminal of 80x24: the time from a key to the end of
+Usage: fallback.py HARNESS_DLL [untimed] (tests/Clampwise.Screens.Harness, built; untimed: no judgement by the clock, for busy machines). In a pseudo-terminal of 80x24: the time from a key to the end of
 its repaint, at moments that know nothing of the library's pace (seeded), and sequences that the library fails on or does not know. Exit
 code 1 if a key takes more than 20 ms at the median, or a sequence is not read whole, or the program ends.
 """
@@ -68,7 +68,7 @@ class Page:
         return (time.monotonic() - start) * 1000
 
 
-def main(harness):
+def main(harness, is_timed):
     chance = random.Random(9)
     bad = 0
     for way, name in (("", "our own"), ("library", "the library's")):
@@ -79,7 +79,7 @@ def main(harness):
             page.settle(0.03 + chance.random() * 0.05)
             times.append(page.type(b"ab"[index % 2 : index % 2 + 1]))
         median = statistics.median(times)
-        bad += median > MOST_MS
+        bad += is_timed and median > MOST_MS
         print(f"{name}: key to repaint {median:.1f} ms at the median, at most {max(times):.1f}")
         for strange in STRANGE:
             page.settle(0.2)
@@ -101,4 +101,4 @@ def main(harness):
 
 
 if __name__ == "__main__":
-    sys.exit(main(sys.argv[1]))
+    sys.exit(main(sys.argv[1], sys.argv[2:] != ["untimed"]))
