@@ -13,7 +13,7 @@ internal static class FrettingText
 
     public static Result<Fretting> Parse(string text, Setup setup)
     {
-        int mark = Words.Indent(text);
+        int mark = SpacedWords.Indent(text);
         bool isFromHome = mark < text.Length && text[mark] == FromHomeMark;
         string body = isFromHome ? new string(' ', mark + 1) + text[(mark + 1)..] : text;
         (string Word, int Start)[] words = [.. SplitStops(body)];
@@ -39,7 +39,7 @@ internal static class FrettingText
     // One word alone is closed up: every character is a string of its own.
     private static IEnumerable<(string Word, int Start)> SplitStops(string text)
     {
-        (string Word, int Start)[] words = [.. Words.Split(text)];
+        (string Word, int Start)[] words = [.. SpacedWords.Split(text)];
         return words.Length == 1 ? words[0].Word.Select((sign, index) => (sign.ToString(), words[0].Start + index)) : words;
     }
 
@@ -73,7 +73,7 @@ internal static class FrettingText
     /// <summary>The column, counted from 1, of the stop at a place in a text that reads.</summary>
     public static int ColumnOf(string text, int index)
     {
-        int mark = Words.Indent(text);
+        int mark = SpacedWords.Indent(text);
         string body = text[mark] == FromHomeMark ? new string(' ', mark + 1) + text[(mark + 1)..] : text;
         return SplitStops(body).ElementAt(index).Start + 1;
     }

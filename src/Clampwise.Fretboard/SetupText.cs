@@ -27,7 +27,7 @@ internal static class SetupText
         int start = 0;
         foreach (string part in text.Split('+'))
         {
-            yield return (part.Trim(), start + Words.Indent(part));
+            yield return (part.Trim(), start + SpacedWords.Indent(part));
             start += part.Length + 1;
         }
     }
@@ -82,7 +82,7 @@ internal static class SetupText
         bool isNumber = int.TryParse(isHome ? fret[..^1] : fret, System.Globalization.NumberStyles.None, null, out int number);
         return isNumber && number is >= 1 and <= Fret.Last
             ? Clamp.Create(set, Fret.Of(number), stringCount).Select(clamp => (clamp, isHome))
-            : FretboardWords.ExpectedFret(fret, sign + 1 + Words.Indent(word[(sign + 1)..]));
+            : FretboardWords.ExpectedFret(fret, sign + 1 + SpacedWords.Indent(word[(sign + 1)..]));
     }
 
     public static string Print(Setup setup)

@@ -83,12 +83,12 @@ public readonly record struct StringSet
         {
             if (ends.Length > 2 || !int.TryParse(ends[i], Number, CultureInfo.InvariantCulture, out numbers[i]))
             {
-                return FretboardWords.ExpectedStrings(part.Trim(), column + Words.Indent(part));
+                return FretboardWords.ExpectedStrings(part.Trim(), column + SpacedWords.Indent(part));
             }
 
             if (numbers[i] < 1 || numbers[i] > stringCount)
             {
-                return FretboardWords.NoSuchString(numbers[i], stringCount, at + Words.Indent(ends[i]));
+                return FretboardWords.NoSuchString(numbers[i], stringCount, at + SpacedWords.Indent(ends[i]));
             }
         }
 

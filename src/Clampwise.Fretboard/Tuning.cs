@@ -86,7 +86,7 @@ public sealed class Tuning : IEquatable<Tuning>
     {
         var pitches = new List<Pitch>();
         var starts = new List<int>();
-        foreach ((string word, int start) in Words.Split(text))
+        foreach ((string word, int start) in SpacedWords.Split(text))
         {
             if (!Pitch.Parse(word).TryGet(out Pitch pitch, out Fault? fault))
             {

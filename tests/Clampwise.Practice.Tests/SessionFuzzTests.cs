@@ -56,7 +56,7 @@ public class SessionFuzzTests
         3 => new SessionEvent.FocusGained(stamp),
         4 => new SessionEvent.HintAsked(stamp),
         5 => new SessionEvent.AnswerUndone(stamp),
-        6 => new SessionEvent.GradeOverruled(stamp, (Grade)(1 + (stamp.Now.Running.Ticks % 4))),
+        6 => new SessionEvent.Regraded(stamp, (Grade)(1 + (stamp.Now.Running.Ticks % 4))),
         7 => new SessionEvent.Skipped(stamp, (SkipReason)(stamp.Now.Running.Ticks % 5)),
         8 => new SessionEvent.SoundChanged(stamp, stamp.Now.Running.Ticks % 2 == 0),
         9 => new SessionEvent.SoundRepeated(stamp, TimeSpan.FromSeconds(2)),

@@ -131,7 +131,7 @@ public class SessionTests
         player.Begin();
         player.Answer(new Answer.NotKnown());
         ItemKey item = player.State.Open!.Planned.Item.Key;
-        SessionStep step = player.Do(stamp => new SessionEvent.GradeOverruled(stamp, Grade.Steady));
+        SessionStep step = player.Do(stamp => new SessionEvent.Regraded(stamp, Grade.Steady));
         Assert.Equal(Grade.Steady, step.Of<SessionEffect.ShowGrade>().Single().Grade);
         Assert.Equal(Fsrs.Default.First(Grade.Steady), player.State.Memory.Items[item].Memory);
         Assert.Equal(MemoryState.Rebuild(player.Log, FsrsSettings.Usual).Items[item], player.State.Memory.Items[item]);

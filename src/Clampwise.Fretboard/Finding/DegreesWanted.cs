@@ -11,7 +11,7 @@ public sealed record DegreesWanted(DegreeSet Degrees, PitchClass? Root = null)
     public static Result<DegreesWanted> Parse(string text, PitchClass? root = null)
     {
         DegreeSet degrees = default;
-        foreach ((string word, int start) in Words.Split(text.Replace(',', ' ')))
+        foreach ((string word, int start) in SpacedWords.Split(text.Replace(',', ' ')))
         {
             if (!ParseDegree(word).TryGet(out ChordDegree degree, out Fault? fault))
             {

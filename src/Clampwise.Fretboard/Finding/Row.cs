@@ -45,5 +45,5 @@ internal readonly record struct Row(ulong Bits)
     public int Highest => Frets == 0 ? 0 : BitOperations.Log2(Frets);
 
     /// <summary>These strings and others.</summary>
-    public Row And(Row other) => new(Bits | other.Bits);
+    public Row With(Row other) => new(Bits | other.Bits);
 }

@@ -20,7 +20,7 @@ internal sealed class RowReader
         RingingPoints = [.. RingingPairs.Select((pairs, ringing) =>
             (BitOperations.PopCount((uint)ringing) * RankingWeights.Ringing) + (pairs * RankingWeights.RingingPair))];
         MutedPoints = [.. Enumerable.Range(0, 1 << setup.StringCount).Select(sounding => RankingWeights.OfMuted(sounding, setup.StringCount))];
-        _pairs = StringPairs.Table(ReadString, (one, other) => one.And(other));
+        _pairs = StringPairs.Table(ReadString, (one, other) => one.With(other));
     }
 
     /// <summary>How many strings there are.</summary>
@@ -71,7 +71,7 @@ internal sealed class RowReader
         Row row = default;
         for (int pair = 0; pair < StringPairs.Count; pair++)
         {
-            row = row.And(_pairs[StringPairs.Place(voicing, pair)]);
+            row = row.With(_pairs[StringPairs.Place(voicing, pair)]);
         }
 
         return row;

@@ -28,7 +28,7 @@ internal static class Answering
             new SessionEffect.ShowVerdict(verdict, attempt.Grade));
     }
 
-    public static SessionStep Overrule(SessionState state, SessionEvent.GradeOverruled overruled)
+    public static SessionStep Overrule(SessionState state, SessionEvent.Regraded overruled)
     {
         if (state is not { Phase: SessionPhase.Judged, BeforeAnswer: { } before, Open: { } open, Outcomes: [.., var last] })
         {

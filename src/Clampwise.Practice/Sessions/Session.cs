@@ -27,7 +27,7 @@ public static class Session
             SessionEvent.SoundRepeated repeated => SoundAgain(state, repeated),
             SessionEvent.HintAsked => GiveHint(state),
             SessionEvent.Answered answered => Answering.Take(state, answered, world),
-            SessionEvent.GradeOverruled overruled => Answering.Overrule(state, overruled),
+            SessionEvent.Regraded overruled => Answering.Overrule(state, overruled),
             SessionEvent.AnswerUndone => Answering.Undo(state, happened.Stamp),
             SessionEvent.Skipped skipped => Skip(state, skipped, world),
             SessionEvent.WentOn when state.Phase == SessionPhase.Judged => Asking.Next(state, happened.Stamp, world),

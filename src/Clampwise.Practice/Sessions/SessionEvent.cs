@@ -26,7 +26,7 @@ public abstract record SessionEvent(Stamp Stamp)
     public sealed record Answered(Stamp Stamp, Answer Answer, TimeSpan Entry) : SessionEvent(Stamp);
 
     /// <summary>The player says how well the last answer really went.</summary>
-    public sealed record GradeOverruled(Stamp Stamp, Grade Grade) : SessionEvent(Stamp);
+    public sealed record Regraded(Stamp Stamp, Grade Grade) : SessionEvent(Stamp);
 
     /// <summary>The last answer is taken back, and its question asked again.</summary>
     public sealed record AnswerUndone(Stamp Stamp) : SessionEvent(Stamp);

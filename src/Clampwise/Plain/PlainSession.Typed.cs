@@ -195,7 +195,7 @@ internal sealed partial class PlainSession
 
         if (PlainAnswers.Grade(line) is { } grade)
         {
-            Happen(new SessionEvent.GradeOverruled(_desk.Stamp(), grade));
+            Happen(new SessionEvent.Regraded(_desk.Stamp(), grade));
             return;
         }
 

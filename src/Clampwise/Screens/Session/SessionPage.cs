@@ -201,7 +201,7 @@ internal sealed class SessionPage : Page, ISessionView
     {
         Grade grade = State.Outcomes[^1].Attempt.Grade;
         var stepped = (Grade)Math.Clamp((int)grade + step, (int)Grade.Missed, (int)Grade.Instant);
-        return stepped == grade || Happen(new SessionEvent.GradeOverruled(_desk.Stamp(), stepped));
+        return stepped == grade || Happen(new SessionEvent.Regraded(_desk.Stamp(), stepped));
     }
 
     private bool PressPaused(KeyPress key)

@@ -1,7 +1,7 @@
 namespace Clampwise.Fretboard;
 
 /// <summary>Splits a text at white space and keeps where each word started.</summary>
-internal static class Words
+internal static class SpacedWords
 {
     /// <summary>How many characters of white space come first.</summary>
     public static int Indent(string text) => text.Length - text.TrimStart().Length;
