@@ -1,6 +1,6 @@
-using Clampwise.Theory;
 using Clampwise.Fretboard;
 using Clampwise.Practice;
+using Clampwise.Theory;
 
 namespace Clampwise.Application;
 

@@ -1,5 +1,5 @@
-using Clampwise.Application;
 using BenchmarkDotNet.Attributes;
+using Clampwise.Application;
 using Clampwise.Charts;
 using Clampwise.Look;
 using Clampwise.Practice;

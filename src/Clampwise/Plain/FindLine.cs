@@ -1,5 +1,5 @@
-using Clampwise.Application;
 using System.Globalization;
+using Clampwise.Application;
 using Clampwise.Fretboard;
 using Clampwise.Theory;
 

@@ -1,7 +1,7 @@
-using Clampwise.Screens;
 using System.Diagnostics;
 using System.Text.Json;
 using Clampwise.Commands;
+using Clampwise.Screens;
 using Clampwise.Sound.Players;
 using Clampwise.Sound.Strings;
 using Clampwise.Storage;

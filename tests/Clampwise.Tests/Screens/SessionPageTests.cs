@@ -1,9 +1,9 @@
-using Clampwise.Settings;
 using Clampwise.Charts;
 using Clampwise.Look;
 using Clampwise.Practice;
 using Clampwise.Screens;
 using Clampwise.Screens.Session;
+using Clampwise.Settings;
 using Clampwise.Sound.Players;
 using Clampwise.Storage;
 using Clampwise.Terminal;

@@ -1,5 +1,5 @@
-using Clampwise.Application;
 using System.Collections.Immutable;
+using Clampwise.Application;
 using Clampwise.Charts;
 using Clampwise.Fretboard;
 using Clampwise.Look;
