@@ -121,12 +121,11 @@ internal static class DataCommand
             return report.IsGood ? ExitCode.Good : ExitCode.Trouble;
         }
 
-        around.Out.WriteLine($"in the journal {Counted.Of(report.JournalEntries, "entry", "entries")}, in the database {report.DatabaseEntries?.ToString() ?? "unknown"}; good backups: {report.GoodBackups}");
-        foreach (string problem in report.Problems)
-        {
-            around.Out.WriteLine(problem);
-        }
-
+        around.PrintLines(
+        [
+            $"in the journal {Counted.Of(report.JournalEntries, "entry", "entries")}, in the database {report.DatabaseEntries?.ToString() ?? "unknown"}; good backups: {report.GoodBackups}",
+            .. report.Problems,
+        ]);
         return report.IsGood ? ExitCode.Good : ExitCode.Trouble;
     }
 

@@ -34,6 +34,13 @@ internal static class DrillsCommand
         return command;
     }
 
+    /// <summary>What is said of a drill that is not there.</summary>
+    internal static Fault NoSuch(string wanted, IEnumerable<Drill> drills)
+    {
+        string[] known = [.. drills.Select(drill => drill.Id.ToString())];
+        return new Fault($"there is no drill '{wanted}'{Nearest.Hint(wanted, known)}{(Nearest.To(wanted, known) is null ? $": use one of {string.Join(", ", known)}" : "")}");
+    }
+
     private static int PrintAll(Surroundings around, DrillLibrary library, bool asJson)
     {
         foreach (DrillSheet sheet in library.Sheets)
@@ -56,7 +63,7 @@ internal static class DrillsCommand
     {
         if (library.Drills.FirstOrDefault(drill => drill.Id.ToString() == wanted) is not { } drill)
         {
-            return around.Refuse(new Fault($"there is no drill '{wanted}': use one of {string.Join(", ", library.Drills.Select(known => known.Id))}"));
+            return around.Refuse(NoSuch(wanted, library.Drills));
         }
 
         if (!asJson)

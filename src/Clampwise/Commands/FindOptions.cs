@@ -7,6 +7,9 @@ namespace Clampwise.Commands;
 /// <summary>What <c>find</c> may be asked.</summary>
 internal sealed class FindOptions
 {
+    // Index to little finger.
+    private const int MostFingers = 4;
+
     private readonly Option<string?> _shape = new("--shape") { Description = "A name counted from the home clamp, such as Dsus4.", HelpName = "name" };
     private readonly Option<string?> _sounding = new("--sounding") { Description = "A name at concert pitch, such as Esus4.", HelpName = "name" };
     private readonly Option<string?> _key = new("--key") { Description = "What is worth having for a key counted from the home clamp, such as D or Em: hands for each degree.", HelpName = "key" };
@@ -44,6 +47,7 @@ internal sealed class FindOptions
         command.Excludes(_key, _shape, _sounding, _degrees, _near, _limit, _all);
         command.Excludes(_moveable, _ringing, _keep, _drone);
         command.Needs(_fingers, _count);
+        command.Within(_fingers, 0, MostFingers);
         command.Needs(_barres, _count);
     }
 

@@ -21,7 +21,7 @@ internal static class PractiseCommands
         command.SetAction(parsed => Run(around, parsed.GetValue(data), parsed.GetValue(minutes), new Wish(parsed.GetValue(plain), parsed.GetValue(seed), parsed.GetValue(fresh)), (desk, request) =>
             parsed.GetValue(id) is not { } wanted ? DailyPlanner.Plan(request)
                 : desk.Shelf.Drills.FirstOrDefault(drill => drill.Id.ToString() == wanted) is { } drill ? DailyPlanner.Plan(request, drill)
-                : null));
+                : DrillsCommand.NoSuch(wanted, desk.Shelf.Drills)));
         return command;
     }
 
@@ -48,13 +48,13 @@ internal static class PractiseCommands
 
     public static Option<bool> NewOption() => new("--new") { Description = "Start anew, and end a session that waits; its answers are kept." };
 
-    private static int Run(Surroundings around, string? data, int? minutes, Wish wish, Func<Desk, PlanRequest, SessionPlan?> plan) =>
+    private static int Run(Surroundings around, string? data, int? minutes, Wish wish, Func<Desk, PlanRequest, Theory.Result<SessionPlan>> plan) =>
         OpenCommand.WithDesk(around, data, minutes, s_patience, (desk, screens) =>
         {
             PlanRequest usual = desk.Request();
-            if (plan(desk, wish.Seed is { } given ? usual with { Seed = given } : usual) is not { } planned)
+            if (!plan(desk, wish.Seed is { } given ? usual with { Seed = given } : usual).TryGet(out SessionPlan? planned, out Theory.Fault? fault))
             {
-                return around.Refuse(new Theory.Fault($"there is no such drill: use one of {string.Join(", ", desk.Shelf.Drills.Select(drill => drill.Id))}"));
+                return around.Refuse(fault);
             }
 
             if (!PlainMode.IsChosen(around, wish.IsPlain))

@@ -33,7 +33,7 @@ internal static class TuneCommand
             }
             else
             {
-                TuningLines.Print(around.Out, plan);
+                around.PrintLines(TuningLines.Of(plan));
             }
 
             return ExitCode.Good;

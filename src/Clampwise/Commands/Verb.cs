@@ -3,6 +3,7 @@ using System.CommandLine;
 using System.CommandLine.Help;
 using System.CommandLine.Invocation;
 using System.CommandLine.Parsing;
+using System.Globalization;
 
 namespace Clampwise.Commands;
 
@@ -28,6 +29,19 @@ internal sealed class Verb : Command
             if (IsGiven(result, one) && !others.Any(other => IsGiven(result, other)))
             {
                 result.AddError($"{one.Name} means something only with {Listed(others)}");
+            }
+        });
+        return this;
+    }
+
+    /// <summary>An option whose number must lie in a range.</summary>
+    public Verb Within(Option<int> one, int least, int most)
+    {
+        one.Validators.Add(result =>
+        {
+            if (result.Tokens is [var token] && int.TryParse(token.Value, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out int asked) && (asked < least || asked > most))
+            {
+                result.AddError($"{one.Name}: expected {least} to {most}, found {asked}");
             }
         });
         return this;

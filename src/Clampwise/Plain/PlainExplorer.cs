@@ -170,11 +170,7 @@ internal sealed class PlainExplorer(Desk desk, Voicing start, TextReader input, 
             : Said([at < 0 ? "That is the first of them." : "That is the last of them."]);
     }
 
-    private Fault? Tune()
-    {
-        TuningLines.Print(output, TuningPlan.Of(Setup, desk.Settings.Style.ConcertPitch));
-        return null;
-    }
+    private Fault? Tune() => Said(TuningLines.Of(TuningPlan.Of(Setup, desk.Settings.Style.ConcertPitch)));
 
     private Fault? Keep()
     {

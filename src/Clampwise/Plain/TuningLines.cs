@@ -5,18 +5,18 @@ namespace Clampwise.Plain;
 /// <summary>A tuning plan line by line.</summary>
 internal static class TuningLines
 {
-    /// <summary>Writes a plan, one line a target or pair.</summary>
-    public static void Print(TextWriter to, TuningPlan plan)
+    /// <summary>A plan, one line a target or pair.</summary>
+    public static IEnumerable<string> Of(TuningPlan plan)
     {
         foreach (StringNumber number in plan.Order)
         {
             StringTarget target = plan.Targets.First(candidate => candidate.String == number);
-            to.WriteLine($"string {number}  {target.Pitch,-4} {target.Hertz,7:0.00} Hz  {(target.IsHeld ? "held: expect it sharp" : "free")}");
+            yield return $"string {number}  {target.Pitch,-4} {target.Hertz,7:0.00} Hz  {(target.IsHeld ? "held: expect it sharp" : "free")}";
         }
 
         foreach (TuningPair pair in plan.Pairs)
         {
-            to.WriteLine(pair.Advice);
+            yield return pair.Advice;
         }
     }
 }

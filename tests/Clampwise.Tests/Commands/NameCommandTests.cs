@@ -66,8 +66,12 @@ public class NameCommandTests
     }
 
     [Fact]
-    public void A_file_that_cannot_be_written_is_trouble_outside_the_input() =>
-        Assert.Equal(1, CommandRun.Of("render", "2-4@2", "x04600", "/nowhere/chord.wav").ExitCode);
+    public void A_file_that_cannot_be_written_is_trouble_outside_the_input()
+    {
+        // A file where a folder would have to be: refused to everybody, root included.
+        using ScratchFolder folder = new ScratchFolder().With("file", "");
+        Assert.Equal(1, CommandRun.Of("render", "2-4@2", "x04600", Path.Combine(folder.Root, "file", "chord.wav")).ExitCode);
+    }
 
     [Fact]
     public void A_finger_behind_the_clamp_is_allowed_when_asked_for() =>

@@ -51,7 +51,7 @@ public sealed partial class PlainSessionTests : IDisposable
     {
         CommandRun run = CommandRun.Of("drill", "nothing", "--plain", "--data", _data);
         Assert.Equal(2, run.ExitCode);
-        Assert.StartsWith("clampwise: there is no such drill: use one of first-six", run.Error);
+        Assert.StartsWith("clampwise: there is no drill 'nothing': use one of first-six", run.Error);
     }
 
     [Fact]
