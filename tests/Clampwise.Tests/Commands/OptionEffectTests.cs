@@ -1,7 +1,6 @@
 using System.Collections.Concurrent;
 using System.CommandLine;
 using System.CommandLine.Help;
-using Clampwise.Commands;
 using Clampwise.Sound.Tests;
 
 namespace Clampwise.Tests.Commands;
