@@ -84,6 +84,7 @@ public sealed class OptionEffectTests : IDisposable
         { "find 2-4@2 --shape G --limit 100", "--thumb" },
         { "find 2-4@2 --shape D", "--position 5" },
         { "find 2-4@2 --shape D", "--all" },
+        { "find 2-4@2", "--key D" },
         { "find 2-4@2", "--count" },
         { "find 2-4@2 --count", "--json" },
         { "find 2-4@2 --count", "--fingers 2" },
