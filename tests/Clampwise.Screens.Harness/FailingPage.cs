@@ -13,7 +13,7 @@ internal sealed class FailingPage(Shell shell) : Page
 
     public override string Title => "failing";
 
-    public override IReadOnlyList<(string Key, string Does)> Keys { get; } = [("Esc", "back"), ("?", "help")];
+    public override IReadOnlyList<PageKey> Keys => [new PageKey("Esc", "back", [], Hear) { TakesAny = true }];
 
     public override IReadOnlyList<string> Help { get; } = ["k fails in a key, d in drawing, t in a tick, p in work posted to the screen, o on another thread; Esc goes back, any other key is shown."];
 
@@ -21,7 +21,7 @@ internal sealed class FailingPage(Shell shell) : Page
 
     public override bool Tick() => _failsInTick ? throw Failure("tick") : false;
 
-    public override bool Press(KeyPress key)
+    private void Hear(KeyPress key)
     {
         switch (key.Sign)
         {
@@ -48,8 +48,6 @@ internal sealed class FailingPage(Shell shell) : Page
 
                 break;
         }
-
-        return true;
     }
 
     private static InvalidOperationException Failure(string where) => new($"made to fail: {where}");

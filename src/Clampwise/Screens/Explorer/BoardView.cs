@@ -20,24 +20,19 @@ internal sealed class BoardView(ScreenDesk desk)
         return desk.DrawTelling(picture with { Frets = _frets }, width, height, _sign);
     }
 
-    /// <summary>Takes a key for the view of a picture; false if it means nothing here.</summary>
-    public bool Press(KeyPress key, FretboardPicture picture)
-    {
-        switch (key.Sign)
-        {
-            case 'z' or 'Z':
-                _frets = FretWindow.Closer(Shown(picture));
-                return true;
-            case 'w' or 'W':
-                _frets = FretWindow.Wider(Shown(picture));
-                return true;
-            case 'd' or 'D':
-                _sign = s_signs[(Array.IndexOf(s_signs, _sign) + 1) % s_signs.Length];
-                return true;
-            default:
-                return false;
-        }
-    }
+    /// <summary>The keys that change the view of a picture: closer, wider, the sign on the dots.</summary>
+    public PageKey Keys(Func<FretboardPicture> picture) =>
+        new("dzw", "view", [.. "dDzZwW".Select(KeyPress.Of)], press => Change(char.ToLowerInvariant(press.Sign), picture()));
 
-    private int Shown(FretboardPicture picture) => desk.FretsShown(picture with { Frets = _frets }, _room.Width, _room.Height, _sign);
+    private void Change(char sign, FretboardPicture picture)
+    {
+        if (sign == 'd')
+        {
+            _sign = s_signs[(Array.IndexOf(s_signs, _sign) + 1) % s_signs.Length];
+            return;
+        }
+
+        int shown = desk.FretsShown(picture with { Frets = _frets }, _room.Width, _room.Height, _sign);
+        _frets = sign == 'z' ? FretWindow.Closer(shown) : FretWindow.Wider(shown);
+    }
 }

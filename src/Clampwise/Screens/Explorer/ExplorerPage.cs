@@ -22,8 +22,24 @@ internal sealed class ExplorerPage(Shell shell, ScreenDesk desk, Setup setup) : 
 
     public override string Corner => _hand.Setup.ToString();
 
-    public override IReadOnlyList<(string Key, string Does)> Keys { get; } =
-        [("Space", "fret"), ("x", "mute"), ("r", "hear"), ("f", "find"), ("c", "clamp"), ("m", "mark"), ("dzw", "view"), ("Esc", "back"), ("?", "help"), ("arrows", "move"), ("o", "ring"), ("+ -", "full capo"), ("t", "tune"), ("k", "keep"), ("F9", "copy")];
+    public override IReadOnlyList<PageKey> Keys
+    {
+        get
+        {
+            (PageKey move, PageKey finger, PageKey mute, PageKey ring, PageKey clear) = _hand.Keys(hand => _hand = hand);
+            return
+            [
+                finger with { Does = "fret" }, mute,
+                PageKey.On('r', "hear", () => Play(voicing => Perform.Strum(voicing, StrumDirection.Down, desk.Settings.Style))),
+                PageKey.On('f', "find", Find), PageKey.On('c', "clamp", () => shell.Open(new SetupPage(shell, desk, _hand.Setup, Clamp))),
+                PageKey.On('m', "mark", Mark), _view.Keys(() => Picture), PageKey.On(KeyPress.Esc, "back", shell.Close), move, ring,
+                new PageKey("+ -", "full capo", [KeyPress.Of('+'), KeyPress.Of('='), KeyPress.Of('-')], press => MoveCapo(press.Sign == '-' ? -1 : 1)),
+                PageKey.On('t', "tune", () => shell.Open(new TunePage(shell, desk, _hand.Setup))), PageKey.On('k', "keep", Keep),
+                PageKey.On('g', "string by string", () => Play(voicing => Perform.Arpeggio(voicing, ArpeggioPattern.Upward, desk.Settings.Style))),
+                PageKey.On('s', "one string", () => Play(voicing => Perform.SingleString(voicing, _hand.Number, desk.Settings.Style))), clear,
+            ];
+        }
+    }
 
     public override IReadOnlyList<string> Help { get; } =
     [
@@ -48,19 +64,7 @@ internal sealed class ExplorerPage(Shell shell, ScreenDesk desk, Setup setup) : 
         return [.. board, .. board.Count + words.Length < height ? new[] { Line.Empty } : [], .. words];
     }
 
-    public override bool Press(KeyPress key)
-    {
-        _notice = null;
-        if (key == KeyPress.Esc)
-        {
-            shell.Close();
-            return true;
-        }
-
-        HandOnFretboard? next = _hand.Press(key);
-        _hand = next ?? _hand;
-        return next is not null || _view.Press(key, Picture) || PressCommand(key.Sign);
-    }
+    protected override void BeforeKey() => _notice = null;
 
     public override Voicing? Copied => Held.TryGet(out Voicing? held, out _) ? held : null;
 
@@ -85,40 +89,11 @@ internal sealed class ExplorerPage(Shell shell, ScreenDesk desk, Setup setup) : 
     }) with
     { Cursor = (_hand.Number, _hand.Fret), MayCompare = true };
 
-    private bool PressCommand(char sign)
-    {
-        switch (char.ToLowerInvariant(sign))
-        {
-            case 'r':
-                return Play(voicing => Perform.Strum(voicing, StrumDirection.Down, desk.Settings.Style));
-            case 'g':
-                return Play(voicing => Perform.Arpeggio(voicing, ArpeggioPattern.Upward, desk.Settings.Style));
-            case 's':
-                return Play(voicing => Perform.SingleString(voicing, _hand.Number, desk.Settings.Style));
-            case '+' or '=':
-                return MoveCapo(1);
-            case '-':
-                return MoveCapo(-1);
-            case 'm':
-                return Mark();
-            case 'f':
-                shell.Open(new FindPage(shell, desk, _hand.Setup, found => _hand = _hand with { Fretting = found.Fretting }));
-                return true;
-            case 'c':
-                shell.Open(new SetupPage(shell, desk, _hand.Setup, Clamp));
-                return true;
-            case 't':
-                shell.Open(new TunePage(shell, desk, _hand.Setup));
-                return true;
-            case 'k':
-                _notice = Held.TryGet(out Voicing? voicing, out Fault? fault) ? desk.Shelf.Keep(voicing) : fault.Message;
-                return true;
-            default:
-                return false;
-        }
-    }
+    private void Find() => shell.Open(new FindPage(shell, desk, _hand.Setup, found => _hand = _hand with { Fretting = found.Fretting }));
 
-    private bool Play(Func<Voicing, Performance> how)
+    private void Keep() => _notice = Held.TryGet(out Voicing? voicing, out Fault? fault) ? desk.Shelf.Keep(voicing) : fault.Message;
+
+    private void Play(Func<Voicing, Performance> how)
     {
         if (Held.TryGet(out Voicing? voicing, out _))
         {
@@ -126,19 +101,16 @@ internal sealed class ExplorerPage(Shell shell, ScreenDesk desk, Setup setup) : 
         }
 
         _notice = desk.Sound.IsAudible ? null : desk.Sound.Notice;
-        return true;
     }
 
-    private bool Mark()
+    private void Mark()
     {
-        if (!Held.TryGet(out Voicing? held, out Fault? fault))
+        if (Held.TryGet(out Voicing? held, out Fault? fault))
         {
-            _notice = fault.Message;
-            return true;
+            _marked = held.Equals(_marked) ? null : held;
         }
 
-        _marked = held.Equals(_marked) ? null : held;
-        return true;
+        _notice = fault?.Message;
     }
 
     private void Clamp(Setup chosen)
@@ -148,7 +120,7 @@ internal sealed class ExplorerPage(Shell shell, ScreenDesk desk, Setup setup) : 
     }
 
     // A mark stays where it was on the neck and would be of another setup: it goes.
-    private bool MoveCapo(int frets)
+    private void MoveCapo(int frets)
     {
         Result<HandOnFretboard> moved = FullCapo.Move(_hand.Setup, _hand.Fretting, frets)
             .Select(moved => _hand with { Setup = moved.Setup, Fretting = moved.Fretting });
@@ -158,7 +130,6 @@ internal sealed class ExplorerPage(Shell shell, ScreenDesk desk, Setup setup) : 
         }
 
         _notice = fault?.Message ?? Unmark();
-        return true;
     }
 
     // Takes the mark off; says so if there was one.

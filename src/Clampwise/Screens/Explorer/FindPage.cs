@@ -37,9 +37,18 @@ internal sealed class FindPage : Page
 
     public override bool IsTyping => _found.IsEmpty;
 
-    public override IReadOnlyList<(string Key, string Does)> Keys => _found.IsEmpty
-        ? [("Enter", "find"), ("Tab", "complete"), ("F2", _isShapeName ? "by sounding name" : "by shape name"), ("Esc", "back")]
-        : [("Up Down", "choose"), ("Enter", "take it"), ("r", "hear"), ("Esc", "new name")];
+    public override IReadOnlyList<PageKey> Keys => _found.IsEmpty
+        ?
+        [
+            PageKey.On(KeyPress.Enter, "find", Find), .. _entry.Keys(entry => _entry = entry),
+            PageKey.On(KeyPress.F(2), _isShapeName ? "by sounding name" : "by shape name", () => _isShapeName = !_isShapeName),
+            PageKey.On(KeyPress.Esc, "back", _shell.Close),
+        ]
+        :
+        [
+            PageKey.Steps(KeyPress.Up, KeyPress.Down, "choose", step => _at = Math.Clamp(_at + step, 0, _found.Length - 1)),
+            PageKey.On(KeyPress.Enter, "take it", Take), PageKey.On('r', "hear", Play), PageKey.On(KeyPress.Esc, "new name", () => _found = []),
+        ];
 
     public override IReadOnlyList<string> Help { get; } =
     [
@@ -69,62 +78,13 @@ internal sealed class FindPage : Page
         return [.. lines, .. whole];
     }
 
-    public override bool Press(KeyPress key) => _found.IsEmpty ? PressTyping(key) : PressChoosing(key);
-
-    private bool PressTyping(KeyPress key)
+    private void Take()
     {
-        if (key == KeyPress.Esc)
-        {
-            _shell.Close();
-            return true;
-        }
-
-        if (key == KeyPress.F(2))
-        {
-            _isShapeName = !_isShapeName;
-            return true;
-        }
-
-        if (key == KeyPress.Enter)
-        {
-            Find();
-            return true;
-        }
-
-        Entry? next = _entry.Press(key);
-        _entry = next ?? _entry;
-        return next is not null;
+        _choose(_found[_at].Whole.Voicing);
+        _shell.Close();
     }
 
-    private bool PressChoosing(KeyPress key)
-    {
-        if (key == KeyPress.Down || key == KeyPress.Up)
-        {
-            _at = Math.Clamp(_at + (key == KeyPress.Down ? 1 : -1), 0, _found.Length - 1);
-            return true;
-        }
-
-        if (key == KeyPress.Enter)
-        {
-            _choose(_found[_at].Whole.Voicing);
-            _shell.Close();
-            return true;
-        }
-
-        if (key == KeyPress.Esc)
-        {
-            _found = [];
-            return true;
-        }
-
-        if (key.Sign is 'r' or 'R')
-        {
-            _desk.Sound.Play(Perform.Strum(_found[_at].Whole.Voicing, StrumDirection.Down, _desk.Settings.Style));
-            return true;
-        }
-
-        return false;
-    }
+    private void Play() => _desk.Sound.Play(Perform.Strum(_found[_at].Whole.Voicing, StrumDirection.Down, _desk.Settings.Style));
 
     private void Find()
     {

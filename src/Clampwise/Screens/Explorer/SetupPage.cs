@@ -17,6 +17,8 @@ internal sealed class SetupPage : Page
         "standard + 3-5@4", "standard + full@2 + 3-5@4", "standard + full@1 + 2-4@3", "drop D + 1-5@2", "standard + full@2", "standard",
     ];
 
+    private static readonly ImmutableArray<KeyPress> s_typed = [.. Enumerable.Range(' ', '~' - ' ' + 1).Select(sign => KeyPress.Of((char)sign))];
+
     private const int LongestText = 60;
     private const int WordRows = 8;
     private readonly Shell _shell;
@@ -37,11 +39,23 @@ internal sealed class SetupPage : Page
 
     public override bool IsTyping => true;
 
-    public override IReadOnlyList<(string Key, string Does)> Keys { get; } =
-        [
-            ("Enter", "use"), ("Up Down", "list"), ("Left Right", "fret"), ("PgUp PgDn", "strings"), ("F5 F6", "narrower, wider"),
-            ("F2 F3", "full capo"), ("Esc", "back"), ("F1", "help"), ("F4", "turn round"), ("F7", "one more"), ("F8", "one off"), ("F9", "home"), ("Tab", "tuning"),
-        ];
+    public override IReadOnlyList<PageKey> Keys =>
+    [
+        PageKey.On(KeyPress.Enter, "use", Use),
+        PageKey.Steps(KeyPress.Up, KeyPress.Down, "list", Next),
+        PageKey.Steps(KeyPress.Left, KeyPress.Right, "fret", step => Change(setup => HomeClamp.Along(setup, step))),
+        PageKey.Steps(KeyPress.PageUp, KeyPress.PageDown, "strings", step => Change(setup => HomeClamp.Across(setup, step))),
+        PageKey.Steps(KeyPress.F(5), KeyPress.F(6), "narrower, wider", step => Change(step < 0 ? HomeClamp.Narrower : HomeClamp.Wider)),
+        PageKey.Steps(KeyPress.F(2), KeyPress.F(3), "full capo", step => Change(setup => FullCapo.Move(setup, step))),
+        PageKey.On(KeyPress.Esc, "back", _shell.Close),
+        PageKey.On(KeyPress.F(4), "turn round", () => Change(setup => setup.Turned())),
+        PageKey.On(KeyPress.F(7), "one more", () => Change(HomeClamp.Added)),
+        PageKey.On(KeyPress.F(8), "one off", () => Change(HomeClamp.Removed)),
+        PageKey.On(KeyPress.F(9), "home", () => Change(HomeClamp.Next)),
+        new PageKey("Tab", "tuning", [KeyPress.Tab, KeyPress.Tab.WithShift], press => Change(setup => Retuned(setup, press == KeyPress.Tab ? 1 : -1))),
+        new PageKey("letters", "write a setup", s_typed, press => Write(press.Sign)).InHelpAlone,
+        PageKey.On(KeyPress.Backspace, "one sign back", () => Write('\b')).InHelpAlone,
+    ];
 
     public override IReadOnlyList<string> Help { get; } =
     [
@@ -68,50 +82,22 @@ internal sealed class SetupPage : Page
         return [.. lines.Take(height)];
     }
 
-    public override bool Press(KeyPress key)
+    private void Use()
     {
-        if (key == KeyPress.Esc)
+        if (Setup.Parse(_text).TryGet(out Setup? setup, out _))
         {
             _shell.Close();
-            return true;
+            _choose(setup);
         }
-
-        if (key == KeyPress.Enter)
-        {
-            if (Setup.Parse(_text).TryGet(out Setup? setup, out _))
-            {
-                _shell.Close();
-                _choose(setup);
-            }
-
-            return true;
-        }
-
-        if (key == KeyPress.Down || key == KeyPress.Up)
-        {
-            _at = (_at + (key == KeyPress.Down ? 1 : s_common.Length - (_at < 0 ? 0 : 1))) % s_common.Length;
-            _text = s_common[_at];
-            return true;
-        }
-
-        return key == KeyPress.F(2) ? Change(setup => FullCapo.Move(setup, -1))
-            : key == KeyPress.F(3) ? Change(setup => FullCapo.Move(setup, 1))
-            : key == KeyPress.F(4) ? Change(setup => setup.Turned())
-            : key == KeyPress.Left ? Change(setup => HomeClamp.Along(setup, -1))
-            : key == KeyPress.Right ? Change(setup => HomeClamp.Along(setup, 1))
-            : key == KeyPress.PageUp ? Change(setup => HomeClamp.Across(setup, -1))
-            : key == KeyPress.PageDown ? Change(setup => HomeClamp.Across(setup, 1))
-            : key == KeyPress.F(5) ? Change(HomeClamp.Narrower)
-            : key == KeyPress.F(6) ? Change(HomeClamp.Wider)
-            : key == KeyPress.F(7) ? Change(HomeClamp.Added)
-            : key == KeyPress.F(8) ? Change(HomeClamp.Removed)
-            : key == KeyPress.F(9) ? Change(HomeClamp.Next)
-            : key == KeyPress.Tab ? Change(setup => Retuned(setup, 1))
-            : key == KeyPress.Tab.WithShift ? Change(setup => Retuned(setup, -1))
-            : Type(key);
     }
 
-    private bool Change(Func<Setup, Result<Setup>> change)
+    private void Next(int step)
+    {
+        _at = (_at + (step > 0 ? 1 : s_common.Length - (_at < 0 ? 0 : 1))) % s_common.Length;
+        _text = s_common[_at];
+    }
+
+    private void Change(Func<Setup, Result<Setup>> change)
     {
         _refusal = null;
         if (Setup.Parse(_text).Then(change).TryGet(out Setup? changed, out Fault? fault))
@@ -122,8 +108,6 @@ internal sealed class SetupPage : Page
         {
             _refusal = fault.Message;
         }
-
-        return true;
     }
 
     // The clamps stay where they are; a tuning of another number of strings is passed over.
@@ -135,18 +119,17 @@ internal sealed class SetupPage : Page
         return setup.Home is { } home ? Setup.Create(next, setup.Clamps, home) : Setup.CreateFromNut(next, setup.Clamps);
     }
 
-    private bool Type(KeyPress key)
+    // Backspace takes the last sign away.
+    private void Write(char sign)
     {
         _refusal = null;
-        char sign = key.Sign;
-        if (key == KeyPress.Backspace)
+        if (sign == '\b')
         {
             _text = _text.Length > 0 ? _text[..^1] : _text;
-            return true;
         }
-
-        bool isText = sign is >= ' ' and <= '~' && _text.Length < LongestText;
-        _text += isText ? sign : "";
-        return isText;
+        else if (_text.Length < LongestText)
+        {
+            _text += sign;
+        }
     }
 }

@@ -17,28 +17,25 @@ internal sealed record HandOnFretboard(Setup Setup, Fretting Fretting, StringNum
     public static HandOnFretboard Start(Setup setup) =>
         new(setup, Fretting.AllRinging(setup.StringCount), StringNumber.Of(1), Fret.Of(setup.HomeFret.Number + 1));
 
-    /// <summary>The hand after a key; null if the key means nothing here.</summary>
-    public HandOnFretboard? Press(KeyPress key)
+    /// <summary>The keys that change it.</summary>
+    /// <param name="use">Told the hand after a key.</param>
+    public (PageKey Move, PageKey Finger, PageKey Mute, PageKey Ring, PageKey Clear) Keys(Action<HandOnFretboard> use) =>
+    (
+        new("arrows", "move", [KeyPress.Up, KeyPress.Down, KeyPress.Left, KeyPress.Right], press => use(Moved(press))),
+        PageKey.On(KeyPress.Space, "finger", () => use(PutDownOrTakeOff())),
+        PageKey.On('x', "mute", () => use(Stopped(StringStop.Muted))),
+        PageKey.On('o', "ring", () => use(Stopped(StringStop.Ringing))).Or(KeyPress.Of('0')),
+        PageKey.On(KeyPress.Of('.'), "clear", () => use(this with { Fretting = Fretting.AllRinging(Setup.StringCount) }))
+    );
+
+    private HandOnFretboard Moved(KeyPress arrow)
     {
-        if (key == KeyPress.Up || key == KeyPress.Down)
+        int strings = arrow == KeyPress.Up ? -1 : arrow == KeyPress.Down ? 1 : 0;
+        int frets = arrow == KeyPress.Left ? -1 : arrow == KeyPress.Right ? 1 : 0;
+        return this with
         {
-            int next = Number.Number + (key == KeyPress.Up ? -1 : 1);
-            return this with { Number = StringNumber.Of(Math.Clamp(next, 1, Setup.StringCount)) };
-        }
-
-        if (key == KeyPress.Left || key == KeyPress.Right)
-        {
-            int next = Fret.Number + (key == KeyPress.Left ? -1 : 1);
-            return this with { Fret = Fret.Of(Math.Clamp(next, 0, Fret.Last)) };
-        }
-
-        return key.Sign switch
-        {
-            ' ' => PutDownOrTakeOff(),
-            'x' or 'X' => Stopped(StringStop.Muted),
-            'o' or 'O' or '0' => Stopped(StringStop.Ringing),
-            '.' => this with { Fretting = Fretting.AllRinging(Setup.StringCount) },
-            _ => null,
+            Number = StringNumber.Of(Math.Clamp(Number.Number + strings, 1, Setup.StringCount)),
+            Fret = Fret.Of(Math.Clamp(Fret.Number + frets, 0, Fret.Last)),
         };
     }
 

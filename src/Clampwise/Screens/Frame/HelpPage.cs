@@ -4,14 +4,18 @@ using Clampwise.Terminal;
 
 namespace Clampwise.Screens;
 
-/// <summary>Help on the page beneath it, and the cautions.</summary>
-internal sealed class HelpPage(Shell shell, Page about) : Page
+/// <summary>Help on the page beneath it, the keys that work there, and the cautions.</summary>
+/// <param name="shell">The frame.</param>
+/// <param name="about">The page.</param>
+/// <param name="keys">Its keys, as it was left: behind another page it may be paused.</param>
+internal sealed class HelpPage(Shell shell, Page about, IReadOnlyList<PageKey> keys) : Page
 {
     private int _top;
 
     public override string Title => $"help: {about.Title}";
 
-    public override IReadOnlyList<(string Key, string Does)> Keys { get; } = [("Esc", "back"), ("Up Down", "scroll")];
+    public override IReadOnlyList<PageKey> Keys =>
+        [PageKey.On(KeyPress.Esc, "back", shell.Close) with { TakesAny = true }, PageKey.Scroll(by => _top += by)];
 
     public override IReadOnlyList<string> Help => about.Help;
 
@@ -24,6 +28,9 @@ internal sealed class HelpPage(Shell shell, Page about) : Page
             all.Add(Line.Empty);
         }
 
+        all.Add(Line.Of("  Keys", Tone.Strong));
+        all.AddRange(KeyLines(width - 4).Select(line => line.Indent(2)));
+        all.Add(Line.Empty);
         all.Add(Line.Of("  Hands, ears, strings", Tone.Strong));
         foreach (string caution in Cautions.All)
         {
@@ -34,15 +41,23 @@ internal sealed class HelpPage(Shell shell, Page about) : Page
         return [.. all.Skip(_top)];
     }
 
-    public override bool Press(KeyPress key)
+    // As many on a line as there is room for.
+    private List<Line> KeyLines(int width)
     {
-        if (key == KeyPress.Down || key == KeyPress.Up || key == KeyPress.PageDown || key == KeyPress.PageUp)
+        List<Line> lines = [];
+        Line line = Line.Empty;
+        foreach (PageKey key in keys)
         {
-            _top += key == KeyPress.Down ? 1 : key == KeyPress.Up ? -1 : key == KeyPress.PageDown ? 10 : -10;
-            return true;
+            Line next = Line.Of(key.Names, Tone.Key).And($" {key.Does}   ", Tone.Quiet);
+            if (line.Width > 0 && line.Width + next.Width > width)
+            {
+                lines.Add(line);
+                line = Line.Empty;
+            }
+
+            line = line.And(next);
         }
 
-        shell.Close();
-        return true;
+        return [.. lines, line];
     }
 }

@@ -16,8 +16,11 @@ internal abstract class Page
     /// <summary>What stands at the top right.</summary>
     public virtual string Corner => "";
 
-    /// <summary>The keys that work now, for the bottom line: the most needed first, since a narrow terminal cuts the last ones.</summary>
-    public abstract IReadOnlyList<(string Key, string Does)> Keys { get; }
+    /// <summary>
+    /// All keys that work now: what is pressed, the key line and the help go by them. The most needed first, since a narrow terminal
+    /// cuts the last ones; of two that take one press the first has it.
+    /// </summary>
+    public abstract IReadOnlyList<PageKey> Keys { get; }
 
     /// <summary>What help says about the screen, a paragraph each.</summary>
     public abstract IReadOnlyList<string> Help { get; }
@@ -34,7 +37,19 @@ internal abstract class Page
     public abstract IReadOnlyList<Line> Draw(int width, int height);
 
     /// <summary>A key was pressed. True if it meant something here.</summary>
-    public abstract bool Press(KeyPress key);
+    public bool Press(KeyPress press)
+    {
+        IReadOnlyList<PageKey> keys = Keys;
+        BeforeKey();
+        PageKey? key = keys.FirstOrDefault(key => key.Takes(press)) ?? keys.FirstOrDefault(key => key.TakesAny);
+        key?.Act(press);
+        return key is not null;
+    }
+
+    /// <summary>A key was pressed, whichever: what was said to the last one goes.</summary>
+    protected virtual void BeforeKey()
+    {
+    }
 
     /// <summary>Time went by. True if the page looks different now.</summary>
     public virtual bool Tick() => false;

@@ -40,6 +40,9 @@ internal sealed class Shell : IScreenContent
         _screen?.Renew();
     }
 
+    /// <summary>True once the last page has gone.</summary>
+    public bool IsEmpty => _pages.Count == 0;
+
     /// <summary>The page in front.</summary>
     public Page Front => _pages.Peek();
 
@@ -60,7 +63,7 @@ internal sealed class Shell : IScreenContent
     public void Close()
     {
         _pages.Pop().Leave();
-        if (_pages.Count == 0)
+        if (IsEmpty)
         {
             _screen?.End();
             return;
@@ -108,7 +111,7 @@ internal sealed class Shell : IScreenContent
     /// <inheritdoc/>
     public void Press(KeyPress key)
     {
-        if (_pages.Count == 0)
+        if (IsEmpty)
         {
             return;
         }
@@ -120,16 +123,9 @@ internal sealed class Shell : IScreenContent
         }
 
         _said = null;
-        if (key == KeyPress.F(9) && Front.Copied is { } voicing)
+        if (FrameKeys.FirstOrDefault(own => own.Takes(key)) is { } frameKey)
         {
-            Copy(voicing);
-            return;
-        }
-
-        bool asksForHelp = key == KeyPress.F(1) || (key.Sign == '?' && !Front.IsTyping);
-        if (asksForHelp && Front is not HelpPage)
-        {
-            Open(new HelpPage(this, Front));
+            frameKey.Act(key);
         }
         else
         {
@@ -138,7 +134,7 @@ internal sealed class Shell : IScreenContent
     }
 
     /// <inheritdoc/>
-    public bool Tick() => _pages.Count > 0 && Front.Tick();
+    public bool Tick() => !IsEmpty && Front.Tick();
 
     /// <inheritdoc/>
     public IReadOnlyList<IReadOnlyList<StyledText>> Compose(int columns, int rows)
@@ -151,7 +147,7 @@ internal sealed class Shell : IScreenContent
 
     private List<Line> Lines(int width, int height)
     {
-        if (_pages.Count == 0)
+        if (IsEmpty)
         {
             return [];
         }
@@ -179,13 +175,33 @@ internal sealed class Shell : IScreenContent
         _said = $"Handed to the terminal's clipboard: {text}";
     }
 
+    /// <summary>All keys that work now: the front page's, then the frame's own.</summary>
+    public IReadOnlyList<PageKey> Keys => [.. Front.Keys, .. FrameKeys];
+
+    // Every page has help, but help itself; a page with a voicing to copy has F9. While a text is typed, ? belongs to it.
+    private IEnumerable<PageKey> FrameKeys
+    {
+        get
+        {
+            if (Front.Copied is { } voicing)
+            {
+                yield return PageKey.On(KeyPress.F(9), "copy", () => Copy(voicing));
+            }
+
+            if (Front is not HelpPage)
+            {
+                PageKey help = PageKey.On(KeyPress.F(1), "help", OpenHelp);
+                yield return Front.IsTyping ? help : help.Or(KeyPress.Of('?')) with { Label = "?" };
+            }
+        }
+    }
+
+    private void OpenHelp() => Open(new HelpPage(this, Front, Keys));
+
     // Keys that must be seen however narrow the screen is: back, pause and help.
-    private static bool IsWayOut((string Key, string Does) key) => key.Key is "Esc" or "?" or "F1";
+    private static bool IsWayOut(PageKey key) => key.Label is "Esc" or "?" or "F1";
 
-    // Every page has help, whether it says so or not; help itself has none, and any key but the cursor's leads back.
-    private (string Key, string Does) HelpKey => Front is HelpPage ? ("", "") : (Front.IsTyping ? "F1" : "?", "help");
-
-    private static Line KeyWords((string Key, string Does) key) => Line.Of(key.Key, Tone.Key).And($" {key.Does}  ", Tone.Quiet);
+    private static Line KeyWords(PageKey key) => Line.Of(key.Label, Tone.Key).And($" {key.Does}  ", Tone.Quiet);
 
     private Line TitleLine(int width)
     {
@@ -196,9 +212,10 @@ internal sealed class Shell : IScreenContent
 
     private Line KeyLine(int width)
     {
-        Line[] ways = [.. Front.Keys.Append(HelpKey).Where(IsWayOut).DistinctBy(key => key.Does).Select(KeyWords)];
+        PageKey[] keys = [.. Keys.Where(key => key.IsOnLine)];
+        Line[] ways = [.. keys.Where(IsWayOut).Select(KeyWords)];
         Line line = Line.Of(" ");
-        foreach (Line next in Front.Keys.Where(key => !IsWayOut(key)).Select(KeyWords))
+        foreach (Line next in keys.Where(key => !IsWayOut(key)).Select(KeyWords))
         {
             if (line.Width + next.Width + ways.Sum(way => way.Width) - 2 > width)
             {

@@ -1,7 +1,6 @@
 using Clampwise.Charts;
 using Clampwise.Look;
 using Clampwise.Practice;
-using Clampwise.Terminal;
 
 namespace Clampwise.Screens.Session;
 
@@ -14,16 +13,17 @@ internal abstract class AnswerPad
     /// <summary>True while letters are typed into an entry.</summary>
     public virtual bool IsTyping => false;
 
+    /// <summary>True while Esc leads back within the pad.</summary>
+    public virtual bool TakesEsc => false;
+
     /// <summary>The keys of this pad, the most needed first.</summary>
-    public abstract IReadOnlyList<(string Key, string Does)> Keys { get; }
+    /// <param name="give">Told the answer when it is given.</param>
+    public abstract IReadOnlyList<PageKey> Keys(Action<Answer> give);
 
     /// <summary>The lines beneath the fretboard.</summary>
     /// <param name="width">Columns to use.</param>
     /// <param name="ruledOut">Choices that a hint has ruled out, by index.</param>
     public abstract IEnumerable<Line> Draw(int width, IReadOnlySet<int> ruledOut);
-
-    /// <summary>A key was pressed.</summary>
-    public abstract PadStep Press(KeyPress key);
 
     /// <summary>The pad for a question.</summary>
     /// <param name="question">The question.</param>
@@ -36,14 +36,4 @@ internal abstract class AnswerPad
         AnswerForm.Choose when question.Direction.PicksShape() => new ShapePad(question),
         _ => new NamePad(question),
     };
-}
-
-/// <summary>What a key did to a pad: nothing, something, or it gave the answer.</summary>
-internal readonly record struct PadStep(bool IsUsed, Answer? Answer = null)
-{
-    public static PadStep Nothing => new(false);
-
-    public static PadStep Used => new(true);
-
-    public static PadStep With(Answer answer) => new(true, answer);
 }

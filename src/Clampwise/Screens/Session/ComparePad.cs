@@ -13,7 +13,12 @@ internal sealed class ComparePad(Question question) : AnswerPad
 
     public override FretboardPicture Picture => new(question.Setup, null) { Marked = _moved };
 
-    public override IReadOnlyList<(string Key, string Does)> Keys => [("s", "the same"), ($"1-{question.Setup.StringCount}", "string that moved"), ("Enter", "answer")];
+    public override IReadOnlyList<PageKey> Keys(Action<Answer> give) =>
+    [
+        PageKey.On('s', "the same", () => give(new Answer.Compared(true, default))),
+        PageKey.Digits(1, question.Setup.StringCount, "string that moved", number => Turn(StringNumber.Of(number))),
+        PageKey.On(KeyPress.Enter, "answer", () => give(new Answer.Compared(false, _moved))),
+    ];
 
     public override IEnumerable<Line> Draw(int width, IReadOnlySet<int> ruledOut) =>
     [
@@ -22,26 +27,9 @@ internal sealed class ComparePad(Question question) : AnswerPad
         Line.Of(_moved.Count > 0 ? $"      moved: string {_moved}" : "", Tone.Quiet),
     ];
 
-    public override PadStep Press(KeyPress key)
+    private void Turn(StringNumber number)
     {
-        if (key.Sign is 's' or 'S')
-        {
-            return PadStep.With(new Answer.Compared(true, default));
-        }
-
-        if (key == KeyPress.Enter)
-        {
-            return PadStep.With(new Answer.Compared(false, _moved));
-        }
-
-        int number = key.Sign - '0';
-        if (number < 1 || number > question.Setup.StringCount)
-        {
-            return PadStep.Nothing;
-        }
-
-        var pressed = StringSet.Of([StringNumber.Of(number)]);
-        _moved = _moved.Contains(StringNumber.Of(number)) ? _moved.Except(pressed) : _moved.Union(pressed);
-        return PadStep.Used;
+        var pressed = StringSet.Of([number]);
+        _moved = _moved.Contains(number) ? _moved.Except(pressed) : _moved.Union(pressed);
     }
 }

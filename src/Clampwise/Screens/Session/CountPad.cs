@@ -16,7 +16,12 @@ internal sealed class CountPad(Question question, GlyphSet glyphs) : AnswerPad
         ? new FretboardPicture(question.Setup, first.Fretting) { Other = second.Fretting, Marked = VoicingComparison.Of(first, second).Moved }
         : new FretboardPicture(question.Setup, question.Subject.Fretting);
 
-    public override IReadOnlyList<(string Key, string Does)> Keys { get; } = [("0-9", "clean changes"), ("Enter", "answer")];
+    public override IReadOnlyList<PageKey> Keys(Action<Answer> give) =>
+    [
+        PageKey.Digits(0, 9, "clean changes", digit => _digits += _digits.Length < MostDigits ? $"{digit}" : ""),
+        PageKey.On(KeyPress.Enter, "answer", () => Give(give)),
+        PageKey.On(KeyPress.Backspace, "one digit back", () => _digits = _digits.Length > 0 ? _digits[..^1] : "").InHelpAlone,
+    ];
 
     public override IEnumerable<Line> Draw(int width, IReadOnlySet<int> ruledOut) =>
     [
@@ -25,22 +30,11 @@ internal sealed class CountPad(Question question, GlyphSet glyphs) : AnswerPad
         Line.Of("Clean changes in a minute: ", Tone.Quiet).And(_digits, Tone.Strong).And("_", Tone.Cursor),
     ];
 
-    public override PadStep Press(KeyPress key)
+    private void Give(Action<Answer> give)
     {
-        if (key == KeyPress.Enter)
+        if (_digits.Length > 0)
         {
-            return _digits.Length > 0 ? PadStep.With(new Answer.Changes(int.Parse(_digits))) : PadStep.Used;
+            give(new Answer.Changes(int.Parse(_digits)));
         }
-
-        if (key == KeyPress.Backspace)
-        {
-            _digits = _digits.Length > 0 ? _digits[..^1] : "";
-            return PadStep.Used;
-        }
-
-        char sign = key.Sign;
-        bool isDigit = sign is >= '0' and <= '9' && _digits.Length < MostDigits;
-        _digits += isDigit ? sign : "";
-        return new PadStep(isDigit);
     }
 }

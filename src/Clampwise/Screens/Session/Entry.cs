@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Clampwise.Terminal;
 using Clampwise.Theory;
 
@@ -15,31 +16,23 @@ internal sealed record Entry(string Text, string? Typed = null)
     private static readonly string[] s_endings =
         ["", "m", "5", "sus2", "sus4", "add9", "add4", "6", "6/9", "7", "m7", "maj7", "m(add9)", "m(add4)", "m6", "7sus4", "9", "maj9", "m9", "11", "m11", "dim", "aug", "m7b5"];
 
+    private static readonly ImmutableArray<KeyPress> s_typed =
+        [.. Enumerable.Range('0', 'z' - '0' + 1).Select(sign => (char)sign).Where(char.IsAsciiLetterOrDigit).Concat(Signs).Select(KeyPress.Of)];
+
     public static Entry Empty { get; } = new("");
 
-    /// <summary>The entry after a key; null if the key is none of its own.</summary>
-    public Entry? Press(KeyPress key)
-    {
-        if (key == KeyPress.Backspace)
-        {
-            return Text.Length > 0 ? new Entry(Text[..^1]) : this;
-        }
+    /// <summary>The keys that change it.</summary>
+    /// <param name="use">Told the entry after a key.</param>
+    public IReadOnlyList<PageKey> Keys(Action<Entry> use) =>
+    [
+        PageKey.On(KeyPress.Tab, "complete", () => use(Completed())),
+        new PageKey("letters", "a name", s_typed, press => use(With(press.Sign))).InHelpAlone,
+        PageKey.On(KeyPress.Backspace, "one sign back", () => use(Text.Length > 0 ? new Entry(Text[..^1]) : this)).InHelpAlone,
+    ];
 
-        if (key == KeyPress.Tab)
-        {
-            return Completed();
-        }
-
-        char sign = key.Sign;
-        bool isSign = char.IsAsciiLetterOrDigit(sign) || Signs.Contains(sign, StringComparison.Ordinal);
-        if (!isSign || Text.Length >= LongestName)
-        {
-            return null;
-        }
-
-        // A name starts with a capital; with one hand free nobody should need Shift for it.
-        return new Entry(Text + (Text.Length == 0 ? TypedChord.Capital(sign) : sign));
-    }
+    // A name starts with a capital; with one hand free nobody should need Shift for it.
+    private Entry With(char sign) =>
+        Text.Length >= LongestName ? this : new Entry(Text + (Text.Length == 0 ? TypedChord.Capital(sign) : sign));
 
     /// <summary>Names that what was typed may become, the commonest first. M and m are two things: CM7 must not become Cm7.</summary>
     public IEnumerable<string> Completions

@@ -15,9 +15,20 @@ internal sealed class NamePad(Question question) : AnswerPad
 
     public override FretboardPicture Picture => new(question.Setup, question.Drawn.IsEmpty ? null : question.Drawn[0].Fretting);
 
-    public override IReadOnlyList<(string Key, string Does)> Keys => _entry is null
-        ? [($"1-{question.Choices.Length}", "answer"), ("t", "type a name")]
-        : question.Choices.IsEmpty ? [("Enter", "answer"), ("Tab", "complete")] : [("Enter", "answer"), ("Tab", "complete"), ("Esc", "choices")];
+    public override bool TakesEsc => _entry is not null && !question.Choices.IsEmpty;
+
+    public override IReadOnlyList<PageKey> Keys(Action<Answer> give) => _entry is { } entry
+        ?
+        [
+            PageKey.On(KeyPress.Enter, "answer", () => Give(give, entry)),
+            .. entry.Keys(next => _entry = next),
+            .. TakesEsc ? [PageKey.On(KeyPress.Esc, "choices", () => _entry = null)] : Array.Empty<PageKey>(),
+        ]
+        :
+        [
+            PageKey.Digits(1, question.Choices.Length, "answer", number => give(new Answer.Chosen(number - 1))),
+            PageKey.On('t', "type a name", () => _entry = Entry.Empty),
+        ];
 
     public override IEnumerable<Line> Draw(int width, IReadOnlySet<int> ruledOut)
     {
@@ -34,44 +45,12 @@ internal sealed class NamePad(Question question) : AnswerPad
         ];
     }
 
-    public override PadStep Press(KeyPress key)
+    private static void Give(Action<Answer> give, Entry entry)
     {
-        if (_entry is null)
+        if (entry.Text.Trim() is { Length: > 0 } name)
         {
-            return PressChoice(key);
+            give(new Answer.Name(TypedChord.Capitalised(name)));
         }
-
-        if (key == KeyPress.Enter)
-        {
-            return _entry.Text.Trim().Length > 0 ? PadStep.With(new Answer.Name(TypedChord.Capitalised(_entry.Text.Trim()))) : PadStep.Used;
-        }
-
-        if (key == KeyPress.Esc && !question.Choices.IsEmpty)
-        {
-            _entry = null;
-            return PadStep.Used;
-        }
-
-        Entry? next = _entry.Press(key);
-        _entry = next ?? _entry;
-        return new PadStep(next is not null);
-    }
-
-    private PadStep PressChoice(KeyPress key)
-    {
-        int number = key.Sign - '1';
-        if (number >= 0 && number < question.Choices.Length)
-        {
-            return PadStep.With(new Answer.Chosen(number));
-        }
-
-        if (key.Sign is not ('t' or 'T'))
-        {
-            return PadStep.Nothing;
-        }
-
-        _entry = Entry.Empty;
-        return PadStep.Used;
     }
 
     private IEnumerable<Line> ChoiceLines(IReadOnlySet<int> ruledOut) => question.Choices.Select((choice, index) => ruledOut.Contains(index)

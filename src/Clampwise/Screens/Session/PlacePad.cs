@@ -13,23 +13,23 @@ internal sealed class PlacePad(Question question) : AnswerPad
 
     public override FretboardPicture Picture => new(question.Setup, _hand.Fretting) { Cursor = (_hand.Number, _hand.Fret) };
 
-    public override IReadOnlyList<(string Key, string Does)> Keys { get; } =
-        [("Enter", "answer"), ("arrows", "move"), ("Space", "finger"), ("x", "mute"), ("o", "ring")];
+    public override IReadOnlyList<PageKey> Keys(Action<Answer> give)
+    {
+        (PageKey move, PageKey finger, PageKey mute, PageKey ring, PageKey clear) = _hand.Keys(Place);
+        return [PageKey.On(KeyPress.Enter, "answer", () => Give(give)), move, finger, mute, ring, clear.InHelpAlone];
+    }
 
     public override IEnumerable<Line> Draw(int width, IReadOnlySet<int> ruledOut) =>
         [Line.Of("from the nut ", Tone.Quiet).And(_hand.Fretting.ToString()).And("   from the clamp ", Tone.Quiet).And(_hand.Fretting.ToHomeText(question.Setup))];
 
-    public override PadStep Press(KeyPress key)
-    {
-        if (key == KeyPress.Enter)
-        {
-            // An untouched board is no answer: Enter is pressed too often to go on.
-            return !_isTouched ? PadStep.Used : PadStep.With(new Answer.Placed(_hand.Fretting));
-        }
+    private void Place(HandOnFretboard hand) => (_isTouched, _hand) = (true, hand);
 
-        HandOnFretboard? next = _hand.Press(key);
-        _isTouched |= next is not null;
-        _hand = next ?? _hand;
-        return new PadStep(next is not null);
+    // An untouched board is no answer: Enter is pressed too often to go on.
+    private void Give(Action<Answer> give)
+    {
+        if (_isTouched)
+        {
+            give(new Answer.Placed(_hand.Fretting));
+        }
     }
 }

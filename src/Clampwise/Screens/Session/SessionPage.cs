@@ -1,7 +1,6 @@
 using Clampwise.Application;
 using Clampwise.Look;
 using Clampwise.Practice;
-using Clampwise.Terminal;
 
 namespace Clampwise.Screens.Session;
 
@@ -9,7 +8,7 @@ namespace Clampwise.Screens.Session;
 /// A session on the screen: shows what the session asks for, turns keys into its events, and carries out its effects in their order,
 /// so that an answer is on the disk before its verdict shows.
 /// </summary>
-internal sealed class SessionPage : Page, ISessionView
+internal sealed partial class SessionPage : Page, ISessionView
 {
     private const int HintRows = 3;
     private readonly Shell _shell;
@@ -44,15 +43,6 @@ internal sealed class SessionPage : Page, ISessionView
     // Not while it is asked.
     public override Fretboard.Voicing? Copied => State.Phase == SessionPhase.Judged ? _verdict?.Verdict.Right : null;
 
-    public override IReadOnlyList<(string Key, string Does)> Keys => State switch
-    {
-        { IsPaused: true } => SessionText.PausedKeys,
-        { Phase: SessionPhase.Judged } => [.. _verdict!.Keys.Where(key => key.Key != "p"), ("Esc", "pause"), ("F9", "copy")],
-        _ when _isSkipping => SessionText.SkipKeys,
-        _ when IsTyping => [.. _pad!.Keys, .. SessionText.TypingKeys(State.Open!, _desk.Sound.IsAudible).ExceptBy(_pad.Keys.Select(own => own.Key), key => key.Key)],
-        _ => [.. _pad?.Keys ?? [], .. SessionText.AskingKeys(State.Open, _desk.Sound.IsAudible)],
-    };
-
     public override IReadOnlyList<Line> Draw(int width, int height)
     {
         if (State.IsPaused || State.Open is not { } open)
@@ -80,21 +70,7 @@ internal sealed class SessionPage : Page, ISessionView
         return _notice is null ? lines : [.. lines.Take(height - 1), Line.Of(_notice, Tone.Wrong)];
     }
 
-    public override bool Press(KeyPress key)
-    {
-        _notice = null;
-        if (State.IsPaused)
-        {
-            return PressPaused(key);
-        }
-
-        if (_isSkipping)
-        {
-            return PressSkip(key);
-        }
-
-        return State.Phase == SessionPhase.Judged ? PressJudged(key) : PressAsking(key);
-    }
+    protected override void BeforeKey() => _notice = null;
 
     public override bool Tick()
     {
@@ -140,118 +116,11 @@ internal sealed class SessionPage : Page, ISessionView
 
     public void Finish(SessionSummary summary) => _shell.Replace(new SummaryPage(_shell, _desk, summary));
 
-    private bool PressAsking(KeyPress key)
-    {
-        PadStep step = _pad!.Press(key);
-        if (step.IsUsed)
-        {
-            _firstKey ??= _desk.Now;
-            if (step.Answer is { } answer)
-            {
-                Answer(answer);
-            }
-
-            return true;
-        }
-
-        return SessionKeys.Of(key, IsTyping) switch
-        {
-            SessionKey.Pause => Pause(),
-            SessionKey.Hint => Happen(new SessionEvent.HintAsked(_desk.Stamp())),
-            SessionKey.DoNotKnow => Answer(new Answer.NotKnown()),
-            SessionKey.Skip => _isSkipping = true,
-            SessionKey.Replay => Heard(_run.PlayAgain(1)),
-            SessionKey.Slower => Heard(_run.PlayAgain(2)),
-            SessionKey.StringByString => Heard(_run.PlayStrings()),
-            SessionKey.Reference => Heard(_run.PlayReference()),
-            _ => false,
-        };
-    }
-
-    private bool PressJudged(KeyPress key)
-    {
-        if (key == KeyPress.Enter || key == KeyPress.Space)
-        {
-            return Happen(new SessionEvent.WentOn(_desk.Stamp()));
-        }
-
-        if (key == KeyPress.Esc || key.Sign is 'p' or 'P')
-        {
-            return Pause();
-        }
-
-        if (key == KeyPress.Up || key == KeyPress.Down)
-        {
-            return Regrade(key == KeyPress.Up ? 1 : -1);
-        }
-
-        return key.Sign switch
-        {
-            'u' or 'U' => Happen(new SessionEvent.AnswerUndone(_desk.Stamp())),
-            'r' or 'R' => Play(_run.PlayVerdict),
-            'd' or 'D' => Play(_run.PlayDifference),
-            'y' or 'Y' => _verdict!.Turn(),
-            'b' or 'B' => _verdict!.ShowBoth(),
-            _ => false,
-        };
-    }
-
-    // One step up or down; at either end nothing more is written.
-    private bool Regrade(int step)
-    {
-        Grade grade = State.Outcomes[^1].Attempt.Grade;
-        var stepped = (Grade)Math.Clamp((int)grade + step, (int)Grade.Missed, (int)Grade.Instant);
-        return stepped == grade || Happen(new SessionEvent.Regraded(_desk.Stamp(), stepped));
-    }
-
-    private bool PressPaused(KeyPress key)
-    {
-        if (key == KeyPress.Enter || key == KeyPress.Space || key.Sign is 'p' or 'P')
-        {
-            return Happen(new SessionEvent.TakenUp(_desk.Stamp()));
-        }
-
-        if (key == KeyPress.Esc)
-        {
-            _shell.Close();
-            return true;
-        }
-
-        return key.Sign is 'e' or 'E' && Happen(new SessionEvent.CutShort(_desk.Stamp()));
-    }
-
-    private bool PressSkip(KeyPress key)
-    {
-        _isSkipping = false;
-        int number = key.Sign - '1';
-        return number >= 0 && number < SessionWords.Reasons.Count
-            ? Happen(new SessionEvent.Skipped(_desk.Stamp(), SessionWords.Reasons[number].Reason))
-            : true;
-    }
-
-    private bool Pause() => Happen(new SessionEvent.Paused(_desk.Stamp()));
-
-    private bool Answer(Answer answer)
+    private void Answer(Answer answer)
     {
         Moment now = _desk.Now;
         TimeSpan entry = _firstKey is { } first ? now.Running - first.Running : TimeSpan.Zero;
-        return Happen(new SessionEvent.Answered(_desk.Stamp(), answer, entry));
-    }
-
-    private bool Play(Action<Verdict> how)
-    {
-        if (_desk.Sound.IsAudible)
-        {
-            how(_verdict!.Verdict);
-        }
-
-        return Heard(_desk.Sound.IsAudible);
-    }
-
-    private bool Heard(bool isHeard)
-    {
-        _notice = isHeard ? _notice : SessionWords.NothingHeard(_desk.Sound.IsAudible);
-        return true;
+        Happen(new SessionEvent.Answered(_desk.Stamp(), answer, entry));
     }
 
     private void OnSoundChanged(object? sender, EventArgs e) =>
@@ -261,11 +130,7 @@ internal sealed class SessionPage : Page, ISessionView
             _notice ??= _desk.Sound.Notice;
         });
 
-    private bool Happen(SessionEvent happened)
-    {
-        _run.Happen(happened);
-        return true;
-    }
+    private void Happen(SessionEvent happened) => _run.Happen(happened);
 
     private void Restore(SessionState session)
     {

@@ -8,10 +8,6 @@ namespace Clampwise.Screens.Session;
 /// <summary>The wording of the session page.</summary>
 internal static class SessionText
 {
-    public static IReadOnlyList<(string Key, string Does)> PausedKeys { get; } = [("Enter", "go on"), ("e", "end here"), ("Esc", "back to today")];
-
-    public static IReadOnlyList<(string Key, string Does)> SkipKeys { get; } = [("1-5", "reason"), ("Esc", "keep the question")];
-
     public static IReadOnlyList<string> Help { get; } =
     [
         "Each question shows a shape, plays a voicing or gives a name, and asks for the other side. The shape name is counted from the home clamp; the sounding name is at concert pitch. Any correct reading of a chord is taken, in either spelling.",
@@ -58,46 +54,4 @@ internal static class SessionText
     public static IEnumerable<Line> SkipReasons() => SessionWords.Reasons
         .Select((reason, index) => Line.Of($"   {index + 1}  ", Tone.Key).And(reason.Words))
         .Prepend(Line.Of("Skip it because:", Tone.Strong));
-
-    /// <summary>The keys while an answer is typed.</summary>
-    public static IEnumerable<(string Key, string Does)> TypingKeys(OpenQuestion open, bool isAudible)
-    {
-        if (HasHint(open))
-        {
-            yield return ("F6", "hint");
-        }
-
-        yield return ("F7", "don't know");
-        if (isAudible && !open.Question.Played.IsEmpty)
-        {
-            yield return ("F2", "again");
-        }
-
-        yield return ("F8", "skip");
-        yield return ("Esc", "pause");
-        yield return ("F1", "help");
-    }
-
-    /// <summary>The keys of a question that is not being typed.</summary>
-    public static IEnumerable<(string Key, string Does)> AskingKeys(OpenQuestion? open, bool isAudible)
-    {
-        if (isAudible && open is { Question.Played.IsEmpty: false })
-        {
-            yield return ("r", "again");
-            yield return ("l", "slower");
-            yield return ("g", "string by string");
-        }
-
-        if (open is not null && HasHint(open))
-        {
-            yield return ("h", "hint");
-        }
-
-        yield return ("k", "don't know");
-        yield return ("n", "skip");
-        yield return ("Esc", "pause");
-        yield return ("?", "help");
-    }
-
-    private static bool HasHint(OpenQuestion open) => open.Hints < open.Question.Hints.Length;
 }

@@ -12,7 +12,12 @@ internal sealed class ShapePad(Question question) : AnswerPad
 
     public override FretboardPicture Picture => new(question.Setup, question.Choices[_at].Voicing.Fretting);
 
-    public override IReadOnlyList<(string Key, string Does)> Keys => [("Up Down", "look"), ("Enter", "answer"), ($"1-{question.Choices.Length}", "answer")];
+    public override IReadOnlyList<PageKey> Keys(Action<Answer> give) =>
+    [
+        PageKey.Steps(KeyPress.Up, KeyPress.Down, "look", step => _at = (_at + step + question.Choices.Length) % question.Choices.Length),
+        PageKey.On(KeyPress.Enter, "answer", () => give(new Answer.Chosen(_at))),
+        PageKey.Digits(1, question.Choices.Length, "answer", number => give(new Answer.Chosen(number - 1))),
+    ];
 
     public override IEnumerable<Line> Draw(int width, IReadOnlySet<int> ruledOut) => question.Choices.Select((choice, index) =>
     {
@@ -20,22 +25,4 @@ internal sealed class ShapePad(Question question) : AnswerPad
         Line number = Line.Of(index == _at ? $" > {index + 1}  " : $"   {index + 1}  ", ruledOut.Contains(index) ? Tone.Quiet : Tone.Key);
         return ruledOut.Contains(index) ? number.And($"{words} (ruled out)", Tone.Quiet) : number.And(words, index == _at ? Tone.Cursor : Tone.Plain);
     });
-
-    public override PadStep Press(KeyPress key)
-    {
-        int count = question.Choices.Length;
-        if (key == KeyPress.Up || key == KeyPress.Down)
-        {
-            _at = (_at + (key == KeyPress.Up ? count - 1 : 1)) % count;
-            return PadStep.Used;
-        }
-
-        if (key == KeyPress.Enter)
-        {
-            return PadStep.With(new Answer.Chosen(_at));
-        }
-
-        int number = key.Sign - '1';
-        return number >= 0 && number < count ? PadStep.With(new Answer.Chosen(number)) : PadStep.Nothing;
-    }
 }

@@ -12,7 +12,7 @@ internal sealed class SummaryPage(Shell shell, ScreenDesk desk, SessionSummary s
 
     public override string Title => $"{SessionWords.Title(summary.Kind, summary.Title)}: done";
 
-    public override IReadOnlyList<(string Key, string Does)> Keys { get; } = [("Enter", "back to today"), ("?", "help")];
+    public override IReadOnlyList<PageKey> Keys => [PageKey.On(KeyPress.Enter, "back to today", shell.Close) with { TakesAny = true }];
 
     public override IReadOnlyList<string> Help { get; } =
     [
@@ -43,12 +43,6 @@ internal sealed class SummaryPage(Shell shell, ScreenDesk desk, SessionSummary s
         lines.AddRange([Line.Empty, Line.Of(summary.DueTomorrow == 0 ? "Nothing is due on the next practice day." : $"{summary.DueTomorrow} due on the next practice day.", Tone.Quiet)]);
         lines.AddRange(Line.Wrap("Take the clamp off, and give hands and ears a rest.", width, Tone.Quiet));
         return lines;
-    }
-
-    public override bool Press(KeyPress key)
-    {
-        shell.Close();
-        return true;
     }
 
     private Line GradeLine(Grade grade)

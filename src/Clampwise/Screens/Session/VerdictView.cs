@@ -15,44 +15,30 @@ internal sealed class VerdictView(Verdict verdict, Grade grade, Question questio
     public const int RoomyWordRows = 7;
 
     private const int FewestWordRows = 5;
-    private bool _showsAnswer;
-    private bool _showsBoth;
-
     public Verdict Verdict => verdict;
 
-    public IReadOnlyList<(string Key, string Does)> Keys =>
-    [
-        ("Enter", "next"),
-        .. desk.Sound.IsAudible ? [("r", "again"), ("d", HasOther ? "what differs" : "by string")] : NoKeys,
-        .. HasOther ? [("b", _showsBoth ? "one" : "both"), ("y", _showsAnswer ? "the right one" : "yours")] : NoKeys,
-        ("u", "undo"), ("Up Down", "grade"), ("p", "pause"),
-    ];
+    /// <summary>True while the shape answered is drawn.</summary>
+    public bool ShowsAnswer { get; private set; }
 
-    private static (string Key, string Does)[] NoKeys => [];
+    /// <summary>True while both are drawn on one fretboard.</summary>
+    public bool ShowsBoth { get; private set; }
 
-    private bool HasOther => verdict.Answered is { } other && other.Fretting != verdict.Right.Fretting && other.Setup.Equals(verdict.Right.Setup);
+    /// <summary>True if what was answered can be drawn beside the right shape.</summary>
+    public bool HasOther => verdict.Answered is { } other && other.Fretting != verdict.Right.Fretting && other.Setup.Equals(verdict.Right.Setup);
 
-    public VerdictView With(Grade changed) => new(verdict, changed, question, desk) { _showsAnswer = _showsAnswer, _showsBoth = _showsBoth };
+    public VerdictView With(Grade changed) => new(verdict, changed, question, desk) { ShowsAnswer = ShowsAnswer, ShowsBoth = ShowsBoth };
 
     /// <summary>Turns between the right shape and the one answered.</summary>
-    public bool Turn()
-    {
-        (_showsAnswer, _showsBoth) = (HasOther && !_showsAnswer, false);
-        return HasOther;
-    }
+    public void Turn() => (ShowsAnswer, ShowsBoth) = (HasOther && !ShowsAnswer, false);
 
     /// <summary>Turns between one shape and both on one fretboard.</summary>
-    public bool ShowBoth()
-    {
-        (_showsBoth, _showsAnswer) = (HasOther && !_showsBoth, false);
-        return HasOther;
-    }
+    public void TurnBoth() => (ShowsBoth, ShowsAnswer) = (HasOther && !ShowsBoth, false);
 
     public IEnumerable<Line> Draw(int width, int height)
     {
-        List<Line> lines = _showsBoth ? DrawBoth(width, height) : DrawOne(width, height);
+        List<Line> lines = ShowsBoth ? DrawBoth(width, height) : DrawOne(width, height);
         // Where both are drawn, what differs stands beside them, string by string.
-        string said = $"{verdict.Remark} {(_showsBoth ? "" : verdict.WhatDiffers)}".Trim();
+        string said = $"{verdict.Remark} {(ShowsBoth ? "" : verdict.WhatDiffers)}".Trim();
         if (said.Length > 0)
         {
             lines.AddRange(Line.Wrap(said, width));
@@ -68,14 +54,14 @@ internal sealed class VerdictView(Verdict verdict, Grade grade, Question questio
 
     private List<Line> DrawOne(int width, int height)
     {
-        Voicing shown = _showsAnswer ? verdict.Answered! : verdict.Right;
+        Voicing shown = ShowsAnswer ? verdict.Answered! : verdict.Right;
         var picture = new FretboardPicture(question.Setup, shown.Fretting) { Marked = verdict.IsCorrect ? default : verdict.Differing, Notes = VoicingNotes.Of(shown) };
         return
         [
             .. desk.DrawTelling(picture, width, height - Words(height)),
             Headline(),
             Line.Of("shape ", Tone.Quiet).And(shown.ShapeName, Tone.Strong).And($"  {shown.Fretting.ToHomeText(shown.Setup)}", Tone.Quiet)
-                .And("   sounds ", Tone.Quiet).And(shown.SoundingName, Tone.Strong).And(_showsAnswer ? "   (yours)" : "", Tone.Wrong),
+                .And("   sounds ", Tone.Quiet).And(shown.SoundingName, Tone.Strong).And(ShowsAnswer ? "   (yours)" : "", Tone.Wrong),
         ];
     }
 

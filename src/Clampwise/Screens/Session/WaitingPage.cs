@@ -19,7 +19,12 @@ internal sealed class WaitingPage : Page
 
     public override string Title => "a session waits";
 
-    public override IReadOnlyList<(string Key, string Does)> Keys { get; } = [("Enter", "start the new one"), ("g", "go on with the one that waits"), ("Esc", "back")];
+    public override IReadOnlyList<PageKey> Keys =>
+    [
+        PageKey.On(KeyPress.Enter, "start the new one", () => _shell.Replace(new SessionPage(_shell, _desk, _start()))),
+        PageKey.On('g', "go on with the one that waits", () => _shell.Replace(new SessionPage(_shell, _desk, _waiting))),
+        PageKey.On(KeyPress.Esc, "back", _shell.Close),
+    ];
 
     public override IReadOnlyList<string> Help { get; } =
     [
@@ -47,27 +52,4 @@ internal sealed class WaitingPage : Page
         Line.Of("  g      ", Tone.Key).And("go on with the one that waits"),
         Line.Of("  Esc    ", Tone.Key).And("keep it, and start nothing"),
     ];
-
-    public override bool Press(KeyPress key)
-    {
-        if (key == KeyPress.Enter)
-        {
-            _shell.Replace(new SessionPage(_shell, _desk, _start()));
-            return true;
-        }
-
-        if (key.Sign is 'g' or 'G')
-        {
-            _shell.Replace(new SessionPage(_shell, _desk, _waiting));
-            return true;
-        }
-
-        if (key == KeyPress.Esc)
-        {
-            _shell.Close();
-            return true;
-        }
-
-        return false;
-    }
 }

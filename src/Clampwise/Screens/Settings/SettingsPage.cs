@@ -29,9 +29,7 @@ internal sealed class SettingsPage(Shell shell, ScreenDesk desk, SettingsKeeper 
 
     public override bool IsTyping => _typed is not null;
 
-    public override IReadOnlyList<(string Key, string Does)> Keys => IsTyping
-        ? [("Enter", "take it"), ("Esc", "leave it as it was")]
-        : [("Up Down", "choose"), .. Here.IsStepped ? new[] { ("Left Right", "change") } : [], .. Here.IsTyped ? new[] { ("Enter", "type") } : [], ("Esc", "back"), ("u", "default"), ("p", "play"), ("?", "help")];
+    public override IReadOnlyList<PageKey> Keys => IsTyping ? TypingKeys : ListKeys;
 
     public override IReadOnlyList<string> Help =>
     [
@@ -53,106 +51,58 @@ internal sealed class SettingsPage(Shell shell, ScreenDesk desk, SettingsKeeper 
         return [.. seen, .. foot];
     }
 
-    public override bool Press(KeyPress key)
-    {
-        _notice = null;
-        return IsTyping ? PressTyping(key) : PressList(key);
-    }
+    protected override void BeforeKey() => _notice = null;
 
     public override void Leave() => settle();
 
-    private bool PressList(KeyPress key)
-    {
-        if (key == KeyPress.Up || key == KeyPress.Down)
-        {
-            _at = Math.Clamp(_at + (key == KeyPress.Down ? 1 : -1), 0, s_all.Length - 1);
-            return true;
-        }
+    private PageKey[] TypingKeys =>
+    [
+        PageKey.On(KeyPress.Enter, "take it", () => Take(_typed!)),
+        PageKey.On(KeyPress.Esc, "leave it as it was", () => _typed = null),
+        PageKey.On(KeyPress.Backspace, "one sign back", () => _typed = _typed!.Length > 0 ? _typed[..^1] : "").InHelpAlone,
+        new PageKey("letters", "the value", [], press => _typed += press.Text) { IsOnLine = false, TakesText = true },
+    ];
 
-        if (key == KeyPress.PageUp || key == KeyPress.PageDown || key == KeyPress.Home || key == KeyPress.End)
-        {
-            _at = key == KeyPress.Home ? 0 : key == KeyPress.End ? s_all.Length - 1 : NextTable(key == KeyPress.PageDown);
-            return true;
-        }
+    private PageKey[] ListKeys =>
+    [
+        PageKey.Steps(KeyPress.Up, KeyPress.Down, "choose", step => _at = Math.Clamp(_at + step, 0, s_all.Length - 1)),
+        .. Here.IsStepped ? [PageKey.Steps(KeyPress.Left, KeyPress.Right, "change", step => Change(Here.Step(settings.Now, step)))] : Array.Empty<PageKey>(),
+        .. Here.IsTyped
+            ? [PageKey.On(KeyPress.Enter, "type", () => _typed = Here.Edit(settings.Now)), PageKey.Digits(0, 9, "type", digit => _typed = $"{digit}").InHelpAlone]
+            : new[] { PageKey.On(KeyPress.Enter, "change", () => Change(Here.Step(settings.Now, 1))).Or(KeyPress.Space).InHelpAlone },
+        PageKey.On(KeyPress.Esc, "back", shell.Close),
+        PageKey.On('u', "default", () => Change(Here.Reset(settings.Now))),
+        PageKey.On('p', "play", Play),
+        PageKey.Steps(KeyPress.PageUp, KeyPress.PageDown, "next group", step => _at = NextTable(step > 0)).InHelpAlone,
+        PageKey.Steps(KeyPress.Home, KeyPress.End, "first, last", step => _at = step < 0 ? 0 : s_all.Length - 1).InHelpAlone,
+    ];
 
-        if (key == KeyPress.Left || key == KeyPress.Right || ((key == KeyPress.Enter || key == KeyPress.Space) && !Here.IsTyped))
-        {
-            return Change(Here.Step(settings.Now, key == KeyPress.Left ? -1 : 1));
-        }
-
-        if (key == KeyPress.Esc)
-        {
-            shell.Close();
-            return true;
-        }
-
-        char sign = key.Sign;
-        bool isDigit = Here.IsTyped && sign is >= '0' and <= '9';
-        if (key == KeyPress.Enter || isDigit)
-        {
-            _typed = isDigit ? $"{sign}" : Here.Edit(settings.Now);
-            return true;
-        }
-
-        return sign switch
-        {
-            'u' or 'U' => Change(Here.Reset(settings.Now)),
-            'p' or 'P' => Play(),
-            _ => false,
-        };
-    }
-
-    private bool PressTyping(KeyPress key)
-    {
-        if (key == KeyPress.Esc)
-        {
-            _typed = null;
-        }
-        else if (key == KeyPress.Backspace)
-        {
-            _typed = _typed!.Length > 0 ? _typed[..^1] : "";
-        }
-        else if (key == KeyPress.Enter)
-        {
-            return Take(_typed!);
-        }
-        else
-        {
-            _typed += key.Text;
-        }
-
-        return true;
-    }
-
-    private bool Take(string typed)
+    private void Take(string typed)
     {
         if (Here.Type(settings.Now, typed).TryGet(out PlayerSettings? changed, out Fault? fault))
         {
             _typed = null;
-            return Change(changed);
+            Change(changed);
+            return;
         }
 
         _notice = fault.Message;
-        return true;
     }
 
-    private bool Change(PlayerSettings changed)
+    private void Change(PlayerSettings changed)
     {
         if (Here.Write(changed) != Here.Write(settings.Now))
         {
             _notice = settings.Change(Here, changed)?.Message;
         }
-
-        return true;
     }
 
-    private bool Play()
+    private void Play()
     {
         settle();
         DrillVoicing example = desk.Shelf.Drills[0].Voicings[0];
         desk.Sound.Play(Perform.Strum(example.Voicing, StrumDirection.Down, desk.Settings.Style));
         _notice = desk.Sound.Notice;
-        return true;
     }
 
     private int NextTable(bool isDown)

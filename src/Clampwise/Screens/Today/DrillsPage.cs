@@ -23,7 +23,12 @@ internal sealed class DrillsPage(Shell shell, ScreenDesk desk) : Page
 
     public override string Title => "drills";
 
-    public override IReadOnlyList<(string Key, string Does)> Keys { get; } = [("Enter", "practise this one"), ("Up Down", "choose"), ("Esc", "back"), ("?", "help")];
+    public override IReadOnlyList<PageKey> Keys =>
+    [
+        PageKey.On(KeyPress.Enter, "practise this one", Practise),
+        PageKey.Steps(KeyPress.Up, KeyPress.Down, "choose", step => _at = Math.Clamp(_at + step, 0, _drills.Length - 1)),
+        PageKey.On(KeyPress.Esc, "back", shell.Close),
+    ];
 
     public override IReadOnlyList<string> Help { get; } =
     [
@@ -48,34 +53,16 @@ internal sealed class DrillsPage(Shell shell, ScreenDesk desk) : Page
         ];
     }
 
-    public override bool Press(KeyPress key)
+    protected override void BeforeKey() => _notice = null;
+
+    private void Practise()
     {
-        _notice = null;
-        if (key == KeyPress.Down || key == KeyPress.Up)
+        SessionPlan plan = DailyPlanner.Plan(desk.Request(), _drills[_at]);
+        _notice = plan.IsEmpty ? $"Nothing to ask just now: {plan.WhyEmpty}" : null;
+        if (!plan.IsEmpty)
         {
-            _at = Math.Clamp(_at + (key == KeyPress.Down ? 1 : -1), 0, _drills.Length - 1);
-            return true;
+            shell.Replace(WaitingPage.ToStart(shell, desk, plan));
         }
-
-        if (key == KeyPress.Enter)
-        {
-            SessionPlan plan = DailyPlanner.Plan(desk.Request(), _drills[_at]);
-            _notice = plan.IsEmpty ? $"Nothing to ask just now: {plan.WhyEmpty}" : null;
-            if (!plan.IsEmpty)
-            {
-                shell.Replace(WaitingPage.ToStart(shell, desk, plan));
-            }
-
-            return true;
-        }
-
-        if (key == KeyPress.Esc)
-        {
-            shell.Close();
-            return true;
-        }
-
-        return false;
     }
 
     private static Line More(int above, int beneath) => (above, beneath) switch

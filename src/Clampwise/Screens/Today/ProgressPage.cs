@@ -24,7 +24,7 @@ internal sealed class ProgressPage : Page
 
     public override string Title => "progress";
 
-    public override IReadOnlyList<(string Key, string Does)> Keys { get; } = [("Up Down", "scroll"), ("Esc", "back"), ("?", "help")];
+    public override IReadOnlyList<PageKey> Keys => [PageKey.Scroll(by => _top += by), PageKey.On(KeyPress.Esc, "back", _shell.Close)];
 
     public override IReadOnlyList<string> Help { get; } =
     [
@@ -55,23 +55,6 @@ internal sealed class ProgressPage : Page
         ];
         _top = Math.Clamp(_top, 0, Math.Max(0, lines.Length - height));
         return lines[_top..];
-    }
-
-    public override bool Press(KeyPress key)
-    {
-        if (key == KeyPress.Down || key == KeyPress.Up || key == KeyPress.PageDown || key == KeyPress.PageUp)
-        {
-            _top += key == KeyPress.Down ? 1 : key == KeyPress.Up ? -1 : key == KeyPress.PageDown ? 10 : -10;
-            return true;
-        }
-
-        if (key == KeyPress.Esc)
-        {
-            _shell.Close();
-            return true;
-        }
-
-        return false;
     }
 
     private Line WeekLine(WeekFigures week) => Line.Of($"{week.Monday}  {week.Days,4}  {week.Practised.TotalMinutes,3:0}  {week.Asked,5}  ")

@@ -23,8 +23,18 @@ internal sealed class TodayPage(Shell shell, ScreenDesk desk, SettingsKeeper set
         ? TimeZoneInfo.ConvertTime(desk.Circumstances.Time.GetUtcNow(), zone).ToString("dddd d MMMM", System.Globalization.CultureInfo.InvariantCulture)
         : "";
 
-    public override IReadOnlyList<(string Key, string Does)> Keys =>
-        [("Enter", desk.Sessions.Resting is null ? "start" : "go on"), ("s", "settings"), ("?", "help"), ("q", "quit"), ("n", "name that voicing"), ("w", "weak shapes"), ("t", "tune up"), ("d", "drills"), ("e", "explore"), ("p", "progress")];
+    public override IReadOnlyList<PageKey> Keys =>
+    [
+        PageKey.On(KeyPress.Enter, desk.Sessions.Resting is null ? "start" : "go on", Start).Or(KeyPress.Space),
+        PageKey.On('s', "settings", () => shell.Open(new SettingsPage(shell, desk, settings, settle))),
+        PageKey.On('q', "quit", shell.Close),
+        PageKey.On('n', "name that voicing", () => Begin(Quiz, "There is nothing to name.")),
+        PageKey.On('w', "weak shapes", () => shell.Open(new WeakPage(shell, desk))),
+        PageKey.On('t', "tune up", () => shell.Open(new TunePage(shell, desk, FirstSetup(Plan)))),
+        PageKey.On('d', "drills", () => shell.Open(new DrillsPage(shell, desk))),
+        PageKey.On('e', "explore", () => shell.Open(new ExplorerPage(shell, desk, FirstSetup(Plan)))),
+        PageKey.On('p', "progress", () => shell.Open(new ProgressPage(shell, desk))),
+    ];
 
     public override IReadOnlyList<string> Help { get; } =
     [
@@ -63,42 +73,17 @@ internal sealed class TodayPage(Shell shell, ScreenDesk desk, SettingsKeeper set
         return [.. lines, .. left >= 0 ? board : [], .. left > 0 ? new[] { FretboardDrawing.Legend(desk.Glyphs).OnScreen() } : [], .. said];
     }
 
-    public override bool Press(KeyPress key)
+    protected override void BeforeKey() => _notice = null;
+
+    private void Start()
     {
-        _notice = null;
-        if (key == KeyPress.Enter || key == KeyPress.Space)
+        if (desk.Sessions.Resting is { } resting)
         {
-            return desk.Sessions.Resting is { } resting ? Open(new SessionPage(shell, desk, resting)) : Begin(Plan, "There is no drill to practise.");
+            shell.Open(new SessionPage(shell, desk, resting));
+            return;
         }
 
-        switch (char.ToLowerInvariant(key.Sign))
-        {
-            case 'n':
-                return Begin(Quiz, "There is nothing to name.");
-            case 'w':
-                shell.Open(new WeakPage(shell, desk));
-                return true;
-            case 'd':
-                shell.Open(new DrillsPage(shell, desk));
-                return true;
-            case 'e':
-                shell.Open(new ExplorerPage(shell, desk, FirstSetup(Plan)));
-                return true;
-            case 't':
-                shell.Open(new TunePage(shell, desk, FirstSetup(Plan)));
-                return true;
-            case 'p':
-                shell.Open(new ProgressPage(shell, desk));
-                return true;
-            case 's':
-                shell.Open(new SettingsPage(shell, desk, settings, settle));
-                return true;
-            case 'q':
-                shell.Close();
-                return true;
-            default:
-                return false;
-        }
+        Begin(Plan, "There is no drill to practise.");
     }
 
     // One plan of each for each visit: what is drawn is what Enter or n starts.
@@ -124,16 +109,13 @@ internal sealed class TodayPage(Shell shell, ScreenDesk desk, SettingsKeeper set
         return said.OfType<string>().SelectMany(words => Line.Wrap(words, width, Tone.Wrong));
     }
 
-    private bool Begin(SessionPlan plan, string otherwise)
+    private void Begin(SessionPlan plan, string otherwise)
     {
         _notice = !plan.IsEmpty ? null : plan.WhyEmpty is { } why && !desk.Repertoire.Drills.IsEmpty ? $"Nothing to ask just now: {why}" : otherwise;
-        return plan.IsEmpty || Open(WaitingPage.ToStart(shell, desk, plan));
-    }
-
-    private bool Open(Page page)
-    {
-        shell.Open(page);
-        return true;
+        if (!plan.IsEmpty)
+        {
+            shell.Open(WaitingPage.ToStart(shell, desk, plan));
+        }
     }
 
     private Line StartLine(SessionPlan plan)

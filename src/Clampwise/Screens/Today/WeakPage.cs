@@ -13,7 +13,8 @@ internal sealed class WeakPage(Shell shell, ScreenDesk desk) : Page
 
     public override string Title => "weak shapes";
 
-    public override IReadOnlyList<(string Key, string Does)> Keys => Weak.IsEmpty ? [("Esc", "back")] : [("Enter", "review them"), ("Esc", "back"), ("?", "help")];
+    public override IReadOnlyList<PageKey> Keys =>
+        [.. Weak.IsEmpty ? Array.Empty<PageKey>() : [PageKey.On(KeyPress.Enter, "review them", Review)], PageKey.On(KeyPress.Esc, "back", shell.Close)];
 
     public override IReadOnlyList<string> Help { get; } =
     [
@@ -28,22 +29,10 @@ internal sealed class WeakPage(Shell shell, ScreenDesk desk) : Page
             : [Line.Empty, .. weak.Take(Math.Max(1, (height - 1) / 2)).SelectMany(shape => Lines(shape, width))];
     }
 
-    public override bool Press(KeyPress key)
+    private void Review()
     {
-        if (key == KeyPress.Enter && !Weak.IsEmpty)
-        {
-            SessionPlan plan = WeakPlanner.Plan(desk.Request());
-            shell.Replace(plan.IsEmpty ? new WeakPage(shell, desk) : WaitingPage.ToStart(shell, desk, plan));
-            return true;
-        }
-
-        if (key == KeyPress.Esc)
-        {
-            shell.Close();
-            return true;
-        }
-
-        return false;
+        SessionPlan plan = WeakPlanner.Plan(desk.Request());
+        shell.Replace(plan.IsEmpty ? new WeakPage(shell, desk) : WaitingPage.ToStart(shell, desk, plan));
     }
 
     private static IEnumerable<Line> Lines(WeakShape weak, int width) =>

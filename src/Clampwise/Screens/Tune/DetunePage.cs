@@ -40,9 +40,23 @@ internal sealed class DetunePage : Page
 
     public override string Corner => $"{_right} of {_asked} right   {_ladder.Step.Value:0} cents";
 
-    public override IReadOnlyList<(string Key, string Does)> Keys => !_desk.Sound.IsAudible ? [("Esc", "back")] : _verdict is null
-        ? [($"1-{_setup.StringCount}", "string"), ("Up Down", "sharp, flat"), ("r", "again"), ("t", "in tune"), ("Esc", "back")]
-        : [("Enter", "next"), ("r", "out of tune"), ("t", "in tune"), ("Esc", "back")];
+    // An answer to what was not heard would be a guess.
+    public override IReadOnlyList<PageKey> Keys => !_desk.Sound.IsAudible ? [Back] : _verdict is null
+        ?
+        [
+            PageKey.Digits(1, _setup.StringCount, "string", number => _chosen = StringNumber.Of(number)),
+            PageKey.Steps(KeyPress.Up, KeyPress.Down, "sharp, flat", step => Judge(step < 0)),
+            PageKey.On('r', "again", () => PlayQuestion(_question)),
+            PageKey.On('t', "in tune", () => _desk.Sound.Play(InTune)),
+            Back,
+        ]
+        :
+        [
+            PageKey.On(KeyPress.Enter, "next", () => _question = Ask()).Or(KeyPress.Space),
+            PageKey.On('r', "out of tune", () => PlayQuestion(_question)),
+            PageKey.On('t', "in tune", () => _desk.Sound.Play(InTune)),
+            Back,
+        ];
 
     public override IReadOnlyList<string> Help { get; } =
     [
@@ -71,35 +85,6 @@ internal sealed class DetunePage : Page
         ];
     }
 
-    public override bool Press(KeyPress key)
-    {
-        if (key == KeyPress.Esc)
-        {
-            _shell.Close();
-            return true;
-        }
-
-        // An answer to what was not heard would be a guess.
-        if (!_desk.Sound.IsAudible)
-        {
-            return false;
-        }
-
-        if (key.Sign is 'r' or 'R')
-        {
-            PlayQuestion(_question);
-            return true;
-        }
-
-        if (key.Sign is 't' or 'T')
-        {
-            _desk.Sound.Play(InTune);
-            return true;
-        }
-
-        return _verdict is null ? PressAsking(key) : PressJudged(key);
-    }
-
     public override void Enter() => _desk.Sound.Changed += OnSoundChanged;
 
     public override void Leave()
@@ -120,21 +105,17 @@ internal sealed class DetunePage : Page
 
     private string Words => $"{Math.Abs(_question.Detune.Value):0} cents {(_question.IsSharp ? "sharp" : "flat")}";
 
-    private bool PressAsking(KeyPress key)
+    private PageKey Back => PageKey.On(KeyPress.Esc, "back", _shell.Close);
+
+    // Which way means nothing before there is a string.
+    private void Judge(bool isSharp)
     {
-        int number = key.Sign - '0';
-        if (number >= 1 && number <= _setup.StringCount)
+        if (_chosen is not { } chosen)
         {
-            _chosen = StringNumber.Of(number);
-            return true;
+            return;
         }
 
-        if (_chosen is not { } chosen || (key != KeyPress.Up && key != KeyPress.Down))
-        {
-            return false;
-        }
-
-        _verdict = _question.Judge(chosen, key == KeyPress.Up);
+        _verdict = _question.Judge(chosen, isSharp);
         Stamp stamp = _desk.Stamp();
         _notice = _desk.Record.Log.Append(new TuningHeard(
             stamp.Id, stamp.Now.Utc, _setup.ToString(), _question.String, _question.Detune.Value, _verdict.IsStringRight, _verdict.IsAllRight)) is { } fault
@@ -143,18 +124,6 @@ internal sealed class DetunePage : Page
         _ladder = _ladder.After(_verdict);
         _asked++;
         _right += _verdict.IsAllRight ? 1 : 0;
-        return true;
-    }
-
-    private bool PressJudged(KeyPress key)
-    {
-        if (key != KeyPress.Enter && key != KeyPress.Space)
-        {
-            return false;
-        }
-
-        _question = Ask();
-        return true;
     }
 
     private DetuneQuestion Ask()

@@ -1,6 +1,5 @@
 using Clampwise.Fretboard;
 using Clampwise.Look;
-using Clampwise.Sound;
 using Clampwise.Sound.TuneUp;
 using Clampwise.Terminal;
 using Clampwise.Theory;
@@ -17,8 +16,18 @@ internal sealed class TunePage(Shell shell, ScreenDesk desk, Setup setup) : Page
 
     public override string Corner => $"{setup}   {desk.Settings.Style.ConcertPitch}";
 
-    public override IReadOnlyList<(string Key, string Does)> Keys =>
-        [($"1-{setup.StringCount}", "string"), ("Up Down", "pair"), ("Enter", "hear"), ("w", "which is out?"), ("b", "beat"), ("Esc", "back")];
+    public override IReadOnlyList<PageKey> Keys =>
+    [
+        PageKey.Digits(1, setup.StringCount, "string", number => desk.Sound.Play(TuningTones.Reference(setup, StringNumber.Of(number), desk.Settings.Style.ConcertPitch))),
+        .. _plan.Pairs.IsEmpty ? Array.Empty<PageKey>() :
+        [
+            PageKey.Steps(KeyPress.Up, KeyPress.Down, "pair", step => _pair = Math.Clamp(_pair + step, 0, _plan.Pairs.Length - 1)),
+            PageKey.On(KeyPress.Enter, "hear", () => PlayPair(default)),
+        ],
+        PageKey.On('w', "which is out?", () => shell.Open(new DetunePage(shell, desk, setup))),
+        .. _plan.Pairs.IsEmpty ? Array.Empty<PageKey>() : [PageKey.On('b', "beat", () => PlayPair(new Cents(10)))],
+        PageKey.On(KeyPress.Esc, "back", shell.Close),
+    ];
 
     public override IReadOnlyList<string> Help { get; } =
     [
@@ -49,48 +58,9 @@ internal sealed class TunePage(Shell shell, ScreenDesk desk, Setup setup) : Page
         return lines;
     }
 
-    public override bool Press(KeyPress key)
-    {
-        if (key == KeyPress.Esc)
-        {
-            shell.Close();
-            return true;
-        }
-
-        if ((key == KeyPress.Down || key == KeyPress.Up) && !_plan.Pairs.IsEmpty)
-        {
-            _pair = Math.Clamp(_pair + (key == KeyPress.Down ? 1 : -1), 0, _plan.Pairs.Length - 1);
-            return true;
-        }
-
-        int number = key.Sign - '0';
-        if (number >= 1 && number <= setup.StringCount)
-        {
-            return Play(TuningTones.Reference(setup, StringNumber.Of(number), desk.Settings.Style.ConcertPitch));
-        }
-
-        if (key.Sign is 'w' or 'W')
-        {
-            shell.Open(new DetunePage(shell, desk, setup));
-            return true;
-        }
-
-        return !_plan.Pairs.IsEmpty && PressPair(key);
-    }
-
     public override void Leave() => desk.Sound.Stop();
 
-    private bool PressPair(KeyPress key)
-    {
-        Cents? off = key == KeyPress.Enter ? default(Cents) : key.Sign is 'b' or 'B' ? new Cents(10) : null;
-        return off is { } cents && Play(TuningTones.Pair(setup, _plan.Pairs[_pair], cents, desk.Settings.Style.ConcertPitch));
-    }
-
-    private bool Play(Performance performance)
-    {
-        desk.Sound.Play(performance);
-        return true;
-    }
+    private void PlayPair(Cents off) => desk.Sound.Play(TuningTones.Pair(setup, _plan.Pairs[_pair], off, desk.Settings.Style.ConcertPitch));
 
     private static Line TargetLine(StringTarget target) => Line.Of($" {target.String}  ", Tone.Key)
         .And($"{target.Pitch,-4}", Tone.Strong)

@@ -46,11 +46,27 @@ internal sealed class WelcomePage(Shell shell, ScreenDesk desk, SettingsKeeper s
         _ => "4 of 4",
     };
 
-    public override IReadOnlyList<(string Key, string Does)> Keys => _step switch
+    public override IReadOnlyList<PageKey> Keys => _step switch
     {
-        Step.Pick => [("Enter", "this one"), ("Up Down", "choose"), ("r", "hear it"), ("Esc", "skip"), ("?", "help")],
-        Step.Hear => [("Enter", "three questions"), ("r", "again"), ("Esc", "skip the rest"), ("?", "help")],
-        _ => [("Enter", "go on"), ("Esc", "first screen"), ("?", "help")],
+        Step.Pick =>
+        [
+            PageKey.On(KeyPress.Enter, "this one", Pick).Or(KeyPress.Space),
+            PageKey.Steps(KeyPress.Up, KeyPress.Down, "choose", step => _at = Math.Clamp(_at + step, 0, s_clamps.Length - 1)),
+            PageKey.On('r', "hear it", Play),
+            PageKey.On(KeyPress.Esc, "skip", () => _step = Step.Cautions),
+            PageKey.Digits(1, s_clamps.Length, "choose", number => _at = number - 1).InHelpAlone,
+        ],
+        Step.Hear =>
+        [
+            PageKey.On(KeyPress.Enter, "three questions", Question).Or(KeyPress.Space),
+            PageKey.On('r', "again", Play),
+            PageKey.On(KeyPress.Esc, "skip the rest", () => _step = Step.Cautions),
+        ],
+        _ =>
+        [
+            PageKey.On(KeyPress.Enter, "go on", GoOn).Or(KeyPress.Space),
+            PageKey.On(KeyPress.Esc, "first screen", GoOn),
+        ],
     };
 
     public override IReadOnlyList<string> Help { get; } =
@@ -61,16 +77,9 @@ internal sealed class WelcomePage(Shell shell, ScreenDesk desk, SettingsKeeper s
 
     public override IReadOnlyList<Line> Draw(int width, int height) => _step switch
     {
-        Step.Pick => Pick(width, height),
+        Step.Pick => Picking(width, height),
         Step.Hear => Hear(width, height),
         _ => Caution(width, height),
-    };
-
-    public override bool Press(KeyPress key) => _step switch
-    {
-        Step.Pick => PressPick(key),
-        Step.Hear => PressHear(key),
-        _ => PressCautions(key),
     };
 
     // In front again: the three questions are over or were put down.
@@ -78,7 +87,7 @@ internal sealed class WelcomePage(Shell shell, ScreenDesk desk, SettingsKeeper s
 
     private Drill Drill => desk.Shelf.Drills.FirstOrDefault(drill => s_clamps[_at].Own.Fit(drill.Setup)) ?? desk.Shelf.Drills[0];
 
-    private List<Line> Pick(int width, int height)
+    private List<Line> Picking(int width, int height)
     {
         List<Line> lines =
         [
@@ -131,81 +140,38 @@ internal sealed class WelcomePage(Shell shell, ScreenDesk desk, SettingsKeeper s
         ? []
         : desk.Draw(new FretboardPicture(Drill.Setup, Fretting.AllRinging(Drill.Setup.StringCount)), width, height);
 
-    private bool PressPick(KeyPress key)
+    private void Pick()
     {
-        if (key == KeyPress.Down || key == KeyPress.Up)
-        {
-            _at = Math.Clamp(_at + (key == KeyPress.Down ? 1 : -1), 0, s_clamps.Length - 1);
-            return true;
-        }
-
-        if (key.Sign - '1' is >= 0 and var picked && picked < s_clamps.Length)
-        {
-            _at = picked;
-            return true;
-        }
-
-        if (key == KeyPress.Enter || key == KeyPress.Space)
-        {
-            Set("guitar.clamps", settings.Now with { Clamps = s_clamps[_at].Own });
-            _step = Step.Hear;
-            return Play();
-        }
-
-        return PressOther(key);
+        Set("guitar.clamps", settings.Now with { Clamps = s_clamps[_at].Own });
+        _step = Step.Hear;
+        Play();
     }
 
-    private bool PressHear(KeyPress key)
+    private void Question()
     {
-        if (key == KeyPress.Enter || key == KeyPress.Space)
-        {
-            _hasAsked = true;
-            shell.Open(WaitingPage.ToStart(shell, desk, FirstQuestions.Plan(Drill, desk.Sound.IsAudible)));
-            return true;
-        }
-
-        return PressOther(key);
+        _hasAsked = true;
+        shell.Open(WaitingPage.ToStart(shell, desk, FirstQuestions.Plan(Drill, desk.Sound.IsAudible)));
     }
 
-    private bool PressCautions(KeyPress key)
+    private void GoOn()
     {
-        if (key == KeyPress.Enter || key == KeyPress.Space || key == KeyPress.Esc)
+        Fault? said = _unkept;
+        Set("screen.welcome", settings.Now with { ShowsWelcome = false });
+        // What could not be kept is said before the welcome goes.
+        if (said == _unkept)
         {
-            Fault? said = _unkept;
-            Set("screen.welcome", settings.Now with { ShowsWelcome = false });
-            // What could not be kept is said before the welcome goes.
-            if (said == _unkept)
-            {
-                shell.Close();
-            }
-
-            return true;
+            shell.Close();
         }
-
-        return false;
-    }
-
-    private bool PressOther(KeyPress key)
-    {
-        if (key == KeyPress.Esc)
-        {
-            _step = Step.Cautions;
-            return true;
-        }
-
-        return key.Sign is 'r' or 'R' && Play();
     }
 
     private void Set(string key, PlayerSettings changed) => _unkept = settings.Change(SettingList.Find(key)!, changed) ?? _unkept;
 
-    private bool Play()
+    private void Play()
     {
         if (desk.Sound.IsAudible)
         {
             desk.Sound.Play(Perform.InTurn(Open(Without(Drill.Setup)), Open(Drill.Setup), desk.Settings.Style));
         }
-
-        return true;
     }
 
     private static Setup Without(Setup setup) => Setup.Create(setup.Tuning, setup.Clamps.Where(clamp => clamp.IsFull)).Value;
