@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using Clampwise.Theory;
 
@@ -14,8 +15,8 @@ public sealed class Finder
     private const int FewestLookedAt = 1500;
 
     // Of a chord over a bass in a list of many, and for a degree of a key of its own.
-    private const int OfEachChord = 24;
-    private const int OfEachDegree = 200;
+    private const int OfEachChord = 12;
+    private const int OfEachDegree = 100;
     private const int MostOfManyChords = 200;
 
     // Chords to strum rather than fragments.
@@ -24,6 +25,7 @@ public sealed class Finder
     private readonly Lazy<VoicingIndex> _index;
     private readonly RowReader _rows;
     private readonly SetReadings _readings = new();
+    private readonly ConcurrentDictionary<MusicalKey, KeyRanks> _ranks = [];
 
     /// <summary>A finder for a setup.</summary>
     /// <param name="setup">The setup.</param>
@@ -91,9 +93,9 @@ public sealed class Finder
 
         MusicalKey key = query.Key ?? SuggestedKey.Of(Setup);
         query = query with { MinStrings = Math.Max(query.MinStrings, FewestOfChord) };
-        var ranks = new KeyRanks(key, Setup.HomeFret.Number, _readings);
+        KeyRanks ranks = RanksOf(key);
         var search = new KeySearch(Index, new QueryMatcher(Setup, query, _rows, ranks), ranks);
-        search.Run(OfEachDegree);
+        search.Run(OfEachDegree, KeyRanks.AskedForOnly);
         return new KeyFinder(Setup, _rows, search, ranks, hand => Unpack(hand, query, ranks)).Of(key);
     }
 
@@ -125,12 +127,14 @@ public sealed class Finder
     }
 
     private KeyRanks? RanksOf(VoicingQuery query) =>
-        query.IsOpen ? new KeyRanks(query.Key ?? SuggestedKey.Of(Setup), Setup.HomeFret.Number, _readings) : null;
+        query.IsOpen ? RanksOf(query.Key ?? SuggestedKey.Of(Setup)) : null;
+
+    private KeyRanks RanksOf(MusicalKey key) => _ranks.GetOrAdd(key, key => new KeyRanks(key, Setup.HomeFret.Number, _readings));
 
     private (int Total, IEnumerable<Candidate> Best) SearchChords(VoicingQuery query, KeyRanks ranks)
     {
         var search = new KeySearch(Index, new QueryMatcher(Setup, query, _rows, ranks), ranks);
-        search.Run(OfEachChord);
+        search.Run(OfEachChord, KeyRanks.AskedForOnly);
         return (search.Total, search.Kept);
     }
 

@@ -8,8 +8,8 @@ namespace Clampwise.Fretboard;
 /// </summary>
 internal sealed class KeyRanks
 {
-    /// <summary>Chords from here on are no chords to look for unless they are asked for.</summary>
-    public const double AskedForOnly = 16.0;
+    /// <summary>Chords from here on are no chords to look for unless they are asked for: all but those of the key and plain ones.</summary>
+    public const double AskedForOnly = OutsideKey + 0.5;
 
     // Far enough apart that ease decides among the chords of a rank and seldom between two ranks (our judgement).
     private const double Colour = 7.0;

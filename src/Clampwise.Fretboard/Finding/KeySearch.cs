@@ -11,8 +11,8 @@ internal sealed class KeySearch(VoicingIndex index, QueryMatcher matcher, KeyRan
     /// <summary>How many voicings fit, clusters and altered chords too.</summary>
     public int Total { get; private set; }
 
-    /// <summary>Runs through the index and keeps so many voicings of each chord over each bass.</summary>
-    public void Run(int ofEach)
+    /// <summary>Runs through the index and keeps so many voicings of each chord over each bass that ranks before some points.</summary>
+    public void Run(int ofEach, double before)
     {
         foreach (PackedVoicing[] part in index.Parts)
         {
@@ -24,7 +24,7 @@ internal sealed class KeySearch(VoicingIndex index, QueryMatcher matcher, KeyRan
                 }
 
                 Total++;
-                if (ranks[voicing.Key] < KeyRanks.AskedForOnly)
+                if (ranks[voicing.Key] < before)
                 {
                     Offer(voicing, atBest, ofEach);
                 }
