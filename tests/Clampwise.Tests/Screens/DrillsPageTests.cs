@@ -34,6 +34,7 @@ public class DrillsPageTests
         room.Type("d");
         Assert.Contains("comes next", room.Screen);
         Assert.Contains("not open yet", room.Screen);
+        room.Press([.. Enumerable.Repeat(KeyPress.Down, 8)]);
         Assert.Contains("takes another clamp", room.Screen);
     }
 }
