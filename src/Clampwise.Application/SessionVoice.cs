@@ -41,8 +41,8 @@ internal sealed class SessionVoice(Desk desk)
 
     /// <summary>Only the strings that differ between the answer and what was right.</summary>
     public Performance Difference(Verdict verdict) => verdict.Answered is { } answered
-        ? Perform.OnlyWhatDiffers(answered, verdict.Right, Style)
-        : StringsOf(verdict.Right);
+        ? Perform.OnlyWhatDiffers(answered, verdict.RightVoicing, Style)
+        : StringsOf(verdict.RightVoicing);
 
     private Performance StringsOf(Voicing voicing) => Perform.Arpeggio(voicing, ArpeggioPattern.Upward, Style);
 }

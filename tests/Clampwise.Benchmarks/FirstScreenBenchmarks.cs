@@ -31,9 +31,9 @@ public class FirstScreenBenchmarks
             new Circumstances(TimeProvider.System, () => Guid.Empty, () => 7),
             PlayerSettings.Usual,
             GlyphSet.Unicode);
-        var shell = new Shell(Theme.Own, GlyphSet.Unicode);
-        shell.Open(new TodayPage(shell, desk, new SettingsKeeper(new SettingsFile("there-is-none.toml")), () => { }, () => []));
-        using var screen = new TerminalScreen(shell);
+        var frame = new Frame(Theme.Own, GlyphSet.Unicode);
+        frame.Open(new TodayPage(frame, desk, new SettingsKeeper(new SettingsFile("there-is-none.toml")), () => { }, () => []));
+        using var screen = new TerminalScreen(frame);
         using IApplication app = global::Terminal.Gui.App.Application.Create(new VirtualTimeProvider());
         app.Init("ansi");
         app.Driver!.SetScreenSize(80, 24);

@@ -54,7 +54,7 @@ public class MemoryStateTests
 
         ItemMemory memory = MemoryState.Rebuild([To(Grade.Instant, 2), attempt, To(Grade.Steady, 1)], FsrsSettings.Usual).Items[attempt.Item];
         Assert.Equal(Fsrs.Default.First(Grade.Instant), memory.Memory);
-        Assert.Equal((1, 1), (memory.Answers, memory.Right));
+        Assert.Equal((1, 1), (memory.Answers, memory.RightAnswers));
     }
 
     [Fact]

@@ -29,7 +29,7 @@ public class ProgressTests
         ProgressReport report = Report();
         Assert.Equal(["2026-02-23", "2026-03-02"], report.Weeks.Select(week => week.Monday.ToString()));
         WeekFigures first = report.Weeks[0];
-        Assert.Equal((4, 1, 3), (first.Asked, first.Right, first.Days));
+        Assert.Equal((4, 1, 3), (first.Asked, first.RightAnswers, first.Days));
         Assert.Equal(0, first.Recall);
         Assert.Equal(0.85, first.Foreseen!.Value, 10);
         Assert.Equal(1, report.Weeks[1].Recall);
@@ -57,7 +57,7 @@ public class ProgressTests
     public void Groups_by_setup_and_direction()
     {
         ProgressReport report = Report();
-        Assert.Equal([("standard + 2-4@2", 4, 2), ("standard + 1-5@2", 1, 0)], report.BySetup.Select(group => (group.Name, group.Asked, group.Right)));
+        Assert.Equal([("standard + 2-4@2", 4, 2), ("standard + 1-5@2", 1, 0)], report.BySetup.Select(group => (group.Name, group.Asked, group.RightAnswers)));
         Assert.Equal(["see a shape, say its shape name", "hear a voicing, name it"], report.ByDirection.Select(group => group.Name));
         Assert.Equal(1, report.ByDirection[1].Due);
         Assert.Null(report.ByDirection[1].UsualTime);
@@ -77,7 +77,7 @@ public class ProgressTests
     public void An_empty_log_has_an_empty_report()
     {
         ProgressReport report = ProgressReport.Of([], Examples.Nothing, Examples.Today);
-        Assert.Equal((0, 0, TimeSpan.Zero), (report.Asked, report.Right, report.Practised));
+        Assert.Equal((0, 0, TimeSpan.Zero), (report.Asked, report.RightAnswers, report.Practised));
         Assert.Empty(report.Confusions.Names);
     }
 }

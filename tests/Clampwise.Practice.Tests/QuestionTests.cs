@@ -123,7 +123,7 @@ public class QuestionTests
         Assert.Equal("x04430", verdict.Answered!.Fretting.ToString());
         Assert.Equal("2", verdict.Differing.ToString());
         Assert.Equal(Examples.Lantern.Voicings[7].Key, verdict.ConfusedWith);
-        Assert.True(verdict.ToPlay is [var first, var second] && first.Equals(verdict.Answered) && second.Equals(verdict.Right));
+        Assert.True(verdict.ToPlay is [var first, var second] && first.Equals(verdict.Answered) && second.Equals(verdict.RightVoicing));
     }
 
     [Fact]

@@ -26,7 +26,7 @@ public class SessionTests
         Assert.InRange(summary.Asked, 30, 90);
         Assert.Equal(summary.Asked, player.Log.OfType<Attempt>().Count());
         Assert.Single(player.Log.OfType<SessionEnded>());
-        Assert.Equal(summary.Right, summary.Outcomes.Count(outcome => outcome.Verdict!.IsCorrect));
+        Assert.Equal(summary.RightAnswers, summary.Outcomes.Count(outcome => outcome.Verdict!.IsCorrect));
         MemoryState rebuilt = MemoryState.Rebuild(player.Log, FsrsSettings.Usual);
         Assert.Equal(rebuilt.Items.OrderBy(p => p.Key.ToString()), player.State.Memory.Items.OrderBy(p => p.Key.ToString()));
         Assert.Equal(rebuilt.Skills.OrderBy(p => p.Key.ToString()), player.State.Memory.Skills.OrderBy(p => p.Key.ToString()));

@@ -4,7 +4,7 @@ using Clampwise.Terminal;
 namespace Clampwise.Screens.Harness;
 
 /// <summary>A page that fails in the ways that a program can.</summary>
-internal sealed class FailingPage(Shell shell) : Page
+internal sealed class FailingPage(Frame frame) : Page
 {
     private bool _failsInDrawing;
     private bool _failsInTick;
@@ -34,7 +34,7 @@ internal sealed class FailingPage(Shell shell) : Page
                 _failsInTick = true;
                 break;
             case 'p':
-                new Thread(() => shell.Post(() => throw Failure("posted"))).Start();
+                new Thread(() => frame.Post(() => throw Failure("posted"))).Start();
                 break;
             case 'o':
                 new Thread(() => throw Failure("other thread")).Start();
@@ -43,7 +43,7 @@ internal sealed class FailingPage(Shell shell) : Page
                 (_heard, _last) = (_heard + 1, key);
                 if (key == KeyPress.Esc)
                 {
-                    shell.Close();
+                    frame.Close();
                 }
 
                 break;

@@ -13,8 +13,8 @@ if (args is not ["--data", var folder, .. var more])
     return 2;
 }
 
-var shell = new Shell(Theme.Plain, GlyphSet.Unicode);
-shell.Open(new FailingPage(shell));
-int code = TerminalHost.Run(shell, new FailureReport(new DataFolder(folder), TimeProvider.System).Write, readsItself: more is not ["library"]);
+var frame = new Frame(Theme.Plain, GlyphSet.Unicode);
+frame.Open(new FailingPage(frame));
+int code = TerminalHost.Run(frame, new FailureReport(new DataFolder(folder), TimeProvider.System).Write, readsItself: more is not ["library"]);
 TerminalHost.TakeBackKeypad();
 return code;

@@ -51,7 +51,7 @@ internal static class FirstStabilities
         double away = logStability - Math.Log(usual);
         return (Shrinkage * away * away / 2) + seconds.Sum(review =>
         {
-            double right = Prediction.Right(model.Recall(Math.Exp(logStability), review.Days), review.GuessChance);
+            double right = Prediction.ChanceOfRight(model.Recall(Math.Exp(logStability), review.Days), review.GuessChance);
             return -Math.Log(Math.Clamp(review.Grade == Grade.Missed ? 1 - right : right, 1e-6, 1));
         });
     }

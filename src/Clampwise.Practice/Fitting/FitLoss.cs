@@ -43,7 +43,7 @@ internal static class FitLoss
 
     private static double Loss(double recall, Review review)
     {
-        double right = Math.Clamp(Prediction.Right(recall, review.GuessChance), Least, 1 - Least);
+        double right = Math.Clamp(Prediction.ChanceOfRight(recall, review.GuessChance), Least, 1 - Least);
         return -Math.Log(review.Grade == Grade.Missed ? 1 - right : right);
     }
 

@@ -7,7 +7,7 @@ namespace Clampwise.Practice;
 /// <param name="FirstDay">The practice day of the first answer.</param>
 /// <param name="LastDay">The practice day of the last answer.</param>
 /// <param name="Answers">How many answers there were.</param>
-/// <param name="Right">How many of them were right.</param>
+/// <param name="RightAnswers">How many of them were right.</param>
 /// <param name="Lapses">How often it was missed after it had been right.</param>
 /// <param name="Recent">The last eight answers, the newest in the lowest bit: 1 for right.</param>
 /// <param name="Slowness">Recent slowness of right answers in standard deviations of the usual log time; 0 is usual.</param>
@@ -17,7 +17,7 @@ public sealed record ItemMemory(
     PracticeDay FirstDay,
     PracticeDay LastDay,
     int Answers,
-    int Right,
+    int RightAnswers,
     int Lapses,
     byte Recent,
     double Slowness,
@@ -60,8 +60,8 @@ public sealed record ItemMemory(
         Memory = MemoryMove.Next(Memory, DaysSince(attempt.Day), attempt.Grade, attempt.IsPrimed, model),
         LastDay = attempt.Day > LastDay ? attempt.Day : LastDay,
         Answers = Answers + 1,
-        Right = Right + (attempt.IsCorrect ? 1 : 0),
-        Lapses = Lapses + (!attempt.IsCorrect && Right > 0 && (Recent & 1) == 1 ? 1 : 0),
+        RightAnswers = RightAnswers + (attempt.IsCorrect ? 1 : 0),
+        Lapses = Lapses + (!attempt.IsCorrect && RightAnswers > 0 && (Recent & 1) == 1 ? 1 : 0),
         Recent = (byte)((Recent << 1) | (attempt.IsCorrect ? 1 : 0)),
         Slowness = attempt.IsCorrect ? Slowness + (SlownessShare * (slowness - Slowness)) : Slowness,
         LastGrade = attempt.Grade,

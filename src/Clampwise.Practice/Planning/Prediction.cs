@@ -16,5 +16,5 @@ public static class Prediction
     }
 
     /// <summary>The chance of a right answer, 0 to 1: P = c + (1 - c) R with c the chance of a lucky guess.</summary>
-    public static double Right(double known, double guessChance) => guessChance + ((1 - guessChance) * known);
+    public static double ChanceOfRight(double known, double guessChance) => guessChance + ((1 - guessChance) * known);
 }

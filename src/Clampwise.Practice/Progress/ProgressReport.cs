@@ -29,7 +29,7 @@ public sealed record ProgressReport
     public int Asked => Days.Sum(day => day.Asked);
 
     /// <summary>Answered right in all.</summary>
-    public int Right => Days.Sum(day => day.Right);
+    public int RightAnswers => Days.Sum(day => day.RightAnswers);
 
     /// <summary>Time practised in all.</summary>
     public TimeSpan Practised => Days.Aggregate(TimeSpan.Zero, (sum, day) => sum + day.Practised);
@@ -68,7 +68,7 @@ public sealed record ProgressReport
         return [.. days.GroupBy(day => MondayOf(day.Day)).Select(week => new WeekFigures(
             week.Key,
             week.Sum(day => day.Asked),
-            week.Sum(day => day.Right),
+            week.Sum(day => day.RightAnswers),
             Mean(again[week.Key].Select(attempt => attempt.IsCorrect ? 1.0 : 0)),
             Mean(again[week.Key].Where(attempt => attempt.Foreseen is not null).Select(attempt => attempt.Foreseen!.Value)),
             week.Count(),

@@ -7,8 +7,8 @@ namespace Clampwise.Practice;
 /// <param name="IsCorrect">True if it was right.</param>
 /// <param name="Given">The answer as text; empty if the player did not know.</param>
 /// <param name="Expected">The first right answer as text.</param>
-/// <param name="Right">The right voicing: that of the drill.</param>
-public sealed record Verdict(bool IsCorrect, string Given, string Expected, Voicing Right)
+/// <param name="RightVoicing">The right voicing: that of the drill.</param>
+public sealed record Verdict(bool IsCorrect, string Given, string Expected, Voicing RightVoicing)
 {
     /// <summary>True if the player said that they did not know.</summary>
     public bool DidNotKnow { get; init; }
@@ -20,7 +20,7 @@ public sealed record Verdict(bool IsCorrect, string Given, string Expected, Voic
     public string? Remark { get; init; }
 
     /// <summary>
-    /// What parts <see cref="Answered"/> from <see cref="Right"/>, string by string in a sentence, where the answer calls for it; null
+    /// What parts <see cref="Answered"/> from <see cref="RightVoicing"/>, string by string in a sentence, where the answer calls for it; null
     /// where it does not. Views that draw both, or say each string, leave it out.
     /// </summary>
     public string? WhatDiffers { get; init; }
@@ -28,7 +28,7 @@ public sealed record Verdict(bool IsCorrect, string Given, string Expected, Voic
     /// <summary>The voicing that the answer stands for: the shape placed or picked, or the nearest shape of the name given; null if none.</summary>
     public Voicing? Answered { get; init; }
 
-    /// <summary>The strings that make the difference between <see cref="Answered"/> and <see cref="Right"/>.</summary>
+    /// <summary>The strings that make the difference between <see cref="Answered"/> and <see cref="RightVoicing"/>.</summary>
     public StringSet Differing { get; init; }
 
     /// <summary>The shape that the right one was taken for; null if none is known.</summary>
@@ -38,5 +38,5 @@ public sealed record Verdict(bool IsCorrect, string Given, string Expected, Voic
     public int? ChangesPerMinute { get; init; }
 
     /// <summary>What to play after the verdict: what was answered beside the right one, or the right one alone if they are one.</summary>
-    public ImmutableArray<Voicing> ToPlay => Answered is { } answered && !answered.Equals(Right) ? [answered, Right] : [Right];
+    public ImmutableArray<Voicing> ToPlay => Answered is { } answered && !answered.Equals(RightVoicing) ? [answered, RightVoicing] : [RightVoicing];
 }

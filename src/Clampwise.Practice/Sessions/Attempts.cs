@@ -24,7 +24,7 @@ internal static class Attempts
             IsPrimed = state.Memory.IsPrimed(item.Key, day),
             Choices = open.Question.Choices.Length,
             Family = item.Family,
-            Foreseen = Prediction.Right(known, open.Question.GuessChance),
+            Foreseen = Prediction.ChanceOfRight(known, open.Question.GuessChance),
         };
     }
 

@@ -16,7 +16,7 @@ public sealed record SessionSummary(SessionKind Kind, TimeSpan Practised, bool W
     public int Asked => Outcomes.Length;
 
     /// <summary>Answered right.</summary>
-    public int Right => Outcomes.Count(outcome => outcome.Attempt.IsCorrect);
+    public int RightAnswers => Outcomes.Count(outcome => outcome.Attempt.IsCorrect);
 
     /// <summary>How often each grade was given.</summary>
     public ImmutableDictionary<Grade, int> Grades => Enum.GetValues<Grade>().ToImmutableDictionary(
@@ -36,5 +36,5 @@ public sealed record SessionSummary(SessionKind Kind, TimeSpan Practised, bool W
     public int DueTomorrow { get; init; }
 
     /// <summary>One sentence to close with.</summary>
-    public string Words => SessionWords.Closing(Asked, Right, Missed.Length);
+    public string Words => SessionWords.Closing(Asked, RightAnswers, Missed.Length);
 }

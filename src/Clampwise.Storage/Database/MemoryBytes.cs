@@ -60,7 +60,7 @@ internal static class MemoryBytes
         to.Write(item.FirstDay.Number);
         to.Write(item.LastDay.Number);
         to.Write(item.Answers);
-        to.Write(item.Right);
+        to.Write(item.RightAnswers);
         to.Write(item.Lapses);
         to.Write(item.Recent);
         to.Write(item.Slowness);

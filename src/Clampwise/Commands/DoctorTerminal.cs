@@ -14,8 +14,8 @@ internal static class DoctorTerminal
     private static DoctorFinding Size(Surroundings around) => (around.IsTerminal, around.Size()) switch
     {
         (false, _) or (_, null) => DoctorFinding.Look("terminal", "there is none: input or output goes elsewhere, so no screen can open", "run it in a terminal, without pipes"),
-        (_, (int columns, int rows)) when columns < Shell.NarrowestWidth || rows < Shell.LowestHeight =>
-            DoctorFinding.Wrong("terminal", $"{columns}x{rows} is too small", $"make the window {Shell.NarrowestWidth}x{Shell.LowestHeight} or larger, or its letters smaller"),
+        (_, (int columns, int rows)) when columns < Frame.NarrowestWidth || rows < Frame.LowestHeight =>
+            DoctorFinding.Wrong("terminal", $"{columns}x{rows} is too small", $"make the window {Frame.NarrowestWidth}x{Frame.LowestHeight} or larger, or its letters smaller"),
         (_, (int columns, int rows)) => DoctorFinding.Ok("terminal", $"{columns}x{rows}"),
     };
 

@@ -48,7 +48,7 @@ internal static class ExploreCommand
             Voicing voicing = start.Voicing ?? Voicing.OpenStrings(NextSetup(desk));
             if (!PlainMode.IsChosen(around, isPlain))
             {
-                return screens(shell => new ExplorerPage(shell, desk, voicing.Setup) { Holds = voicing.Fretting });
+                return screens(frame => new ExplorerPage(frame, desk, voicing.Setup) { Holds = voicing.Fretting });
             }
 
             PlainMode.SayNotices(around, desk);

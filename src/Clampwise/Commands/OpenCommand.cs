@@ -27,7 +27,7 @@ internal static class OpenCommand
     /// <param name="minutes">Length of the daily drill; null for what is set.</param>
     /// <param name="patience">How long to wait for the sound device.</param>
     /// <param name="run">What is done: given the desk, and what shows the screens with or without another page in front of the first.</param>
-    public static int WithDesk(Surroundings around, string? dataFolder, int? minutes, TimeSpan patience, Func<ScreenDesk, Func<Func<Shell, Page>?, int>, int> run)
+    public static int WithDesk(Surroundings around, string? dataFolder, int? minutes, TimeSpan patience, Func<ScreenDesk, Func<Func<Frame, Page>?, int>, int> run)
     {
         return DataCommand.WithStore(around, dataFolder, store =>
         {
@@ -47,20 +47,20 @@ internal static class OpenCommand
             {
                 return run(desk, front =>
                 {
-                    var shell = new Shell(settings.Now.ThemeFor(around.Variable), desk.Glyphs);
-                    var changes = new SettingsInForce(shell, desk, settings, around, given, store.LoadMemory);
+                    var frame = new Frame(settings.Now.ThemeFor(around.Variable), desk.Glyphs);
+                    var changes = new SettingsInForce(frame, desk, settings, around, given, store.LoadMemory);
                     desk.Sessions.TakeUpKept();
-                    shell.Open(new TodayPage(shell, desk, settings, changes.Settle, () => [.. store.Notices, .. library.Faults.Select(unread => unread.ToString())]));
+                    frame.Open(new TodayPage(frame, desk, settings, changes.Settle, () => [.. store.Notices, .. library.Faults.Select(unread => unread.ToString())]));
                     if (front is not null)
                     {
-                        shell.Open(front(shell));
+                        frame.Open(front(frame));
                     }
                     else if (ShowsWelcome(settings, before))
                     {
-                        shell.Open(new WelcomePage(shell, desk, settings));
+                        frame.Open(new WelcomePage(frame, desk, settings));
                     }
 
-                    int ending = TerminalHost.Run(shell, new FailureReport(store.Folder, around.Time).Write);
+                    int ending = TerminalHost.Run(frame, new FailureReport(store.Folder, around.Time).Write);
                     return desk.Sessions.Close() is { } unkept ? around.Fail(unkept) : ending;
                 });
             }

@@ -59,9 +59,9 @@ internal static class PractiseCommands
 
             if (!PlainMode.IsChosen(around, wish.IsPlain))
             {
-                return planned.IsEmpty ? NothingToAsk(around, planned) : screens(shell => wish.IsNew
-                    ? new SessionPage(shell, desk, Start(desk, planned, wish.Seed))
-                    : WaitingPage.ToStart(shell, desk, planned, () => Start(desk, planned, wish.Seed)));
+                return planned.IsEmpty ? NothingToAsk(around, planned) : screens(frame => wish.IsNew
+                    ? new SessionPage(frame, desk, Start(desk, planned, wish.Seed))
+                    : WaitingPage.ToStart(frame, desk, planned, () => Start(desk, planned, wish.Seed)));
             }
 
             desk.Sessions.TakeUpKept();

@@ -96,7 +96,7 @@ internal static class ProgressCommands
     {
         foreach (WeekFigures week in report.Weeks)
         {
-            JsonLines.Print(to, new WeekRow("week", week.Monday.ToString(), week.Days, Math.Round(week.Practised.TotalMinutes, 1), week.Asked, week.Right, week.Recall, week.Foreseen));
+            JsonLines.Print(to, new WeekRow("week", week.Monday.ToString(), week.Days, Math.Round(week.Practised.TotalMinutes, 1), week.Asked, week.RightAnswers, week.Recall, week.Foreseen));
         }
 
         foreach (GroupFigures group in report.BySetup)
@@ -139,5 +139,5 @@ internal sealed record DueRow(string Kind, string Day, int Count);
 internal sealed record GroupRow(string Kind, string Name, int Asked, int Right, int Items, int Due, double RecallTomorrow, double? UsualSeconds)
 {
     public static GroupRow Of(string kind, GroupFigures group) => new(
-        kind, group.Name, group.Asked, group.Right, group.Items, group.Due, Math.Round(group.RecallTomorrow, 3), group.UsualTime is { } usual ? Math.Round(usual.TotalSeconds, 1) : null);
+        kind, group.Name, group.Asked, group.RightAnswers, group.Items, group.Due, Math.Round(group.RecallTomorrow, 3), group.UsualTime is { } usual ? Math.Round(usual.TotalSeconds, 1) : null);
 }

@@ -10,12 +10,12 @@ internal static class ProgressText
 
     public static IEnumerable<string> Lines(ProgressReport report)
     {
-        yield return $"{Fretboard.Spoken.Count(report.Days.Length, "day")} practised, {Minutes(report.Practised)} in all; {report.Asked} asked, {report.Right} right";
+        yield return $"{Fretboard.Spoken.Count(report.Days.Length, "day")} practised, {Minutes(report.Practised)} in all; {report.Asked} asked, {report.RightAnswers} right";
         yield return "";
         yield return "week of     days  minutes  asked  right  recalled";
         foreach (WeekFigures week in report.Weeks)
         {
-            yield return $"{week.Monday}  {week.Days,4}  {week.Practised.TotalMinutes,7:0}  {week.Asked,5}  {week.Right,5}  {Percent(week.Recall),8}";
+            yield return $"{week.Monday}  {week.Days,4}  {week.Practised.TotalMinutes,7:0}  {week.Asked,5}  {week.RightAnswers,5}  {Percent(week.Recall),8}";
         }
 
         foreach (string line in Groups("by setup", [.. report.BySetup]).Concat(Groups("by direction", [.. report.ByDirection])))
@@ -37,7 +37,7 @@ internal static class ProgressText
         yield return $"{title,-44} asked  right  items  due  recall tomorrow";
         foreach (GroupFigures group in groups)
         {
-            yield return $"{group.Name,-44} {group.Asked,5}  {group.Right,5}  {group.Items,5}  {group.Due,3}  {Percent(group.RecallTomorrow),15}";
+            yield return $"{group.Name,-44} {group.Asked,5}  {group.RightAnswers,5}  {group.Items,5}  {group.Due,3}  {Percent(group.RecallTomorrow),15}";
         }
     }
 

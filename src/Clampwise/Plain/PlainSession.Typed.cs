@@ -179,10 +179,10 @@ internal sealed partial class PlainSession
                 Play(() => _run.PlayVerdict(verdict));
                 return;
             case "slower" or "hear slower":
-                Play(() => _desk.Sound.Play(Perform.Strum(verdict.Right, StrumDirection.Down, _desk.Settings.Style.Slower(Slower))));
+                Play(() => _desk.Sound.Play(Perform.Strum(verdict.RightVoicing, StrumDirection.Down, _desk.Settings.Style.Slower(Slower))));
                 return;
             case "strings" or "hear strings" or "string by string":
-                Play(() => _desk.Sound.Play(Perform.Arpeggio(verdict.Right, ArpeggioPattern.Upward, _desk.Settings.Style)));
+                Play(() => _desk.Sound.Play(Perform.Arpeggio(verdict.RightVoicing, ArpeggioPattern.Upward, _desk.Settings.Style)));
                 return;
             case "differs":
                 SayAll(PlainText.Differs(verdict, _run.State.Open!.Question));

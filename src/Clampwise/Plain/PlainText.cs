@@ -128,8 +128,8 @@ internal static class PlainText
     public static IEnumerable<string> Verdict(Verdict verdict, Grade grade, Question question, Hand hand) =>
     [
         Headline(verdict, question),
-        VoicingText.Names(verdict.Right),
-        .. VoicingText.Strings(verdict.Right, hand),
+        VoicingText.Names(verdict.RightVoicing),
+        .. VoicingText.Strings(verdict.RightVoicing, hand),
         .. verdict.Remark is { } remark ? [remark] : Array.Empty<string>(),
         .. Other(verdict, question) is null ? [] : Differs(verdict, question),
         .. question.Item.Subject.Note is { } note ? [$"Note: {note}"] : Array.Empty<string>(),
@@ -138,7 +138,7 @@ internal static class PlainText
 
     /// <summary>How what was answered, or the second of two voicings, differs from the right one.</summary>
     public static IEnumerable<string> Differs(Verdict verdict, Question question) => verdict.DidNotKnow ? [NothingToCompare] : Other(verdict, question) is { } other
-        ? [VoicingText.NamesOf(Label(question, isFirst: true), other), .. VoicingText.Differences(verdict.Right, other, Label(question, isFirst: false))]
+        ? [VoicingText.NamesOf(Label(question, isFirst: true), other), .. VoicingText.Differences(verdict.RightVoicing, other, Label(question, isFirst: false))]
         : ["Nothing differs from the right one."];
 
     /// <summary>What is said when the clock is stopped.</summary>
@@ -178,7 +178,7 @@ internal static class PlainText
         state.Kind == SessionKind.Quiz && state.Outcomes.IsEmpty ? $": {Counted.Of(state.Queue.Length, "question")}" : "";
 
     private static Voicing? Other(Verdict verdict, Question question) =>
-        question.Form != AnswerForm.CountChanges && verdict.Answered is { } other && other.Fretting != verdict.Right.Fretting && other.Setup.Equals(verdict.Right.Setup) ? other : null;
+        question.Form != AnswerForm.CountChanges && verdict.Answered is { } other && other.Fretting != verdict.RightVoicing.Fretting && other.Setup.Equals(verdict.RightVoicing.Setup) ? other : null;
 
     private static string Label(Question question, bool isFirst) => question.Form switch
     {

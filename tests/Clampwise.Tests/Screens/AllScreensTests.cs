@@ -48,7 +48,7 @@ public class AllScreensTests
         using var room = new Room(columns, rows);
         Scenes.Show(name, room);
         string[] lines = room.Screen.Split('\n');
-        Page front = room.Shell.Front;
+        Page front = room.Frame.Front;
         Assert.StartsWith($"Clampwise  {front.Title}", lines[0].TrimStart(), StringComparison.Ordinal);
         Assert.EndsWith(front.Corner, lines[0].TrimEnd(), StringComparison.Ordinal);
         string keys = lines[rows - 1];
@@ -90,7 +90,7 @@ public class AllScreensTests
         {
             using var room = new Room();
             Scenes.Show(name, room);
-            room.Press(room.Shell.Front.IsTyping ? KeyPress.F(7) : KeyPress.Of('k'));
+            room.Press(room.Frame.Front.IsTyping ? KeyPress.F(7) : KeyPress.Of('k'));
             Assert.Equal(direction, Assert.Single(room.Log.Attempts).Item.Direction);
         }
     }
@@ -104,7 +104,7 @@ public class AllScreensTests
         {
             using var room = new Room();
             Scenes.Show(name, room);
-            shown.Add(room.Shell.Front.GetType());
+            shown.Add(room.Frame.Front.GetType());
         }
 
         Assert.Equal(Pages.All.Select(page => page.Name).Order(), shown.Select(page => page.Name).Order());

@@ -28,7 +28,7 @@ public class CanvasTests
         room.Press(KeyPress.Enter);
         Assert.Contains("Which chord", room.Sent);
         Assert.Contains("Which chord", room.Resize(81, 24).Sent);
-        room.Shell.Wear(Theme.Own, GlyphSet.Unicode);
+        room.Frame.Wear(Theme.Own, GlyphSet.Unicode);
         Assert.Contains("Which chord", room.Sent);
     }
 }

@@ -13,17 +13,17 @@ public class CopyTests
     {
         using var room = new Room();
         room.Type("e").Press(KeyPress.Space, KeyPress.Down, KeyPress.Right, KeyPress.Space);
-        Voicing held = room.Shell.Front.Copied!;
+        Voicing held = room.Frame.Front.Copied!;
         var screen = new NotedScreen();
-        room.Shell.Appear(screen);
-        room.Shell.Press(KeyPress.F(9));
+        room.Frame.Appear(screen);
+        room.Frame.Press(KeyPress.F(9));
         string copied = Assert.Single(screen.Copied);
         string[] words = copied.Split('\'', StringSplitOptions.RemoveEmptyEntries);
         CommandRun named = CommandRun.Of("name", words[0], words[1].Trim());
         Assert.StartsWith($"{held.Fretting} in {held.Setup}", named.Out);
-        Assert.Contains(room.Shell.Compose(80, 24)[23], text => text.Text.Contains($"clipboard: {copied}", StringComparison.Ordinal));
-        room.Shell.Press(KeyPress.Right);
-        Assert.DoesNotContain(room.Shell.Compose(80, 24)[23], text => text.Text.Contains("clipboard", StringComparison.Ordinal));
+        Assert.Contains(room.Frame.Compose(80, 24)[23], text => text.Text.Contains($"clipboard: {copied}", StringComparison.Ordinal));
+        room.Frame.Press(KeyPress.Right);
+        Assert.DoesNotContain(room.Frame.Compose(80, 24)[23], text => text.Text.Contains("clipboard", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -31,9 +31,9 @@ public class CopyTests
     {
         using var room = new Room();
         room.Press(KeyPress.Enter);
-        Assert.Null(room.Shell.Front.Copied);
+        Assert.Null(room.Frame.Front.Copied);
         room.Type("k");
-        Assert.NotNull(room.Shell.Front.Copied);
+        Assert.NotNull(room.Frame.Front.Copied);
     }
 
     private sealed class NotedScreen : IScreen

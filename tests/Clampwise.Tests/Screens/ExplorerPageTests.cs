@@ -12,7 +12,7 @@ public class ExplorerPageTests
     private static Room Opened(int columns = 80, int rows = 24)
     {
         var room = new Room(columns, rows);
-        room.Shell.Open(new ExplorerPage(room.Shell, room.Desk, Setup.Parse("standard + 2-4@2").Value));
+        room.Frame.Open(new ExplorerPage(room.Frame, room.Desk, Setup.Parse("standard + 2-4@2").Value));
         return room;
     }
 
@@ -66,7 +66,7 @@ public class ExplorerPageTests
     public void A_mark_in_colour()
     {
         using var room = new Room(theme: Theme.Own);
-        room.Shell.Open(new ExplorerPage(room.Shell, room.Desk, Setup.Parse("standard + 2-4@2").Value));
+        room.Frame.Open(new ExplorerPage(room.Frame, room.Desk, Setup.Parse("standard + 2-4@2").Value));
         room.Press(KeyPress.Down, KeyPress.Down, KeyPress.Right, KeyPress.Space).Type("m").Press(KeyPress.Right, KeyPress.Right, KeyPress.Space).Type("dd");
         Golden.Check("explorer-marked-colour", room.Colours);
     }

@@ -27,9 +27,9 @@ public class KeyTableTests
     {
         using var room = new Room();
         Scenes.Show(name, room);
-        IReadOnlyList<PageKey> keys = room.Shell.Keys;
+        IReadOnlyList<PageKey> keys = room.Frame.Keys;
         // What is all on the screen does not scroll.
-        bool scrolls = room.Shell.Front.Draw(78, 21).Count > 21;
+        bool scrolls = room.Frame.Front.Draw(78, 21).Count > 21;
         foreach (PageKey key in keys.Where(key => scrolls || key.Does != "scroll"))
         {
             KeyPress[] named = [.. Named(key.Label)];
@@ -47,18 +47,18 @@ public class KeyTableTests
     {
         using var room = new Room();
         Scenes.Show(name, room);
-        PageKey[] keys = [.. room.Shell.Keys];
+        PageKey[] keys = [.. room.Frame.Keys];
         if (keys.Any(key => key.TakesAny))
         {
             return;
         }
 
         // Any key takes the notice away that the one before it left.
-        room.Shell.Press(default);
+        room.Frame.Press(default);
         string before = Seen(room);
         foreach (KeyPress press in s_all.Where(press => !keys.Any(key => key.Takes(press))))
         {
-            room.Shell.Press(press);
+            room.Frame.Press(press);
             Assert.True(Seen(room) == before, $"{name}: {press} acts and is not listed");
         }
     }
@@ -69,12 +69,12 @@ public class KeyTableTests
     {
         using var room = new Room(200, 60);
         Scenes.Show(name, room);
-        PageKey[] keys = [.. room.Shell.Keys];
+        PageKey[] keys = [.. room.Frame.Keys];
         string line = room.Screen.TrimEnd().Split('\n')[^1];
         Assert.All(keys.Where(key => key.IsOnLine), key => Assert.Contains($"{key.Label} {key.Does}", line));
-        if (room.Shell.Front is not HelpPage)
+        if (room.Frame.Front is not HelpPage)
         {
-            string help = string.Join('\n', room.Press(KeyPress.F(1)).Shell.Front.Draw(200, 60).Select(drawn => string.Concat(drawn.Runs.Select(run => run.Text))));
+            string help = string.Join('\n', room.Press(KeyPress.F(1)).Frame.Front.Draw(200, 60).Select(drawn => string.Concat(drawn.Runs.Select(run => run.Text))));
             Assert.All(keys, key => Assert.Contains($"{key.Names} {key.Does}", help));
         }
     }
@@ -85,16 +85,16 @@ public class KeyTableTests
         Scenes.Show(name, room);
         foreach (KeyPress first in presses[..^1])
         {
-            room.Shell.Press(first);
+            room.Frame.Press(first);
         }
 
-        if (room.Shell.Front.GetType() is var front && presses.Length > 1 && !StillThere(name, front))
+        if (room.Frame.Front.GetType() is var front && presses.Length > 1 && !StillThere(name, front))
         {
             return false;
         }
 
         string before = Seen(room);
-        room.Shell.Press(presses[^1]);
+        room.Frame.Press(presses[^1]);
         return Seen(room) != before;
     }
 
@@ -103,13 +103,13 @@ public class KeyTableTests
     {
         using var room = new Room();
         Scenes.Show(name, room);
-        return room.Shell.Front.GetType() == front;
+        return room.Frame.Front.GetType() == front;
     }
 
     private static string Seen(Room room) => string.Create(CultureInfo.InvariantCulture,
-        $"{Text(room.Shell)}{room.Shell.IsEmpty}{((CapturedOut)room.Sound).Played.Count} {room.Played.Sum(sound => sound.Played.Count)} {room.Log.ReadAll().Count}");
+        $"{Text(room.Frame)}{room.Frame.IsEmpty}{((CapturedOut)room.Sound).Played.Count} {room.Played.Sum(sound => sound.Played.Count)} {room.Log.ReadAll().Count}");
 
-    private static string Text(Shell shell) => string.Join('\n', shell.Compose(80, 24).Select(line => string.Concat(line.Select(run => run.Text))));
+    private static string Text(Frame frame) => string.Join('\n', frame.Compose(80, 24).Select(line => string.Concat(line.Select(run => run.Text))));
 
     // What a label on the key line says to press, read here anew.
     private static IEnumerable<KeyPress> Named(string label) => label switch

@@ -35,7 +35,7 @@ public class RandomKeysTests
         for (int i = 0; i < Count || (reached.Count < Pages.All.Count && i < MostKeys); i++)
         {
             Step(room, random);
-            reached.Add(room.Shell.Front.GetType());
+            reached.Add(room.Frame.Front.GetType());
             if (i % KeysToAWayBack == 0)
             {
                 GoBack(room);
@@ -46,9 +46,9 @@ public class RandomKeysTests
 
         _ = room.Screen;
         // What the pages know of the player is what the log says, once the session in front is put down.
-        while (room.Shell.Front is not TodayPage)
+        while (room.Frame.Front is not TodayPage)
         {
-            room.Shell.Close();
+            room.Frame.Close();
         }
 
         MemoryState rebuilt = MemoryState.Rebuild(room.Log.ReadAll(), room.Desk.Settings.Memory);
@@ -60,7 +60,7 @@ public class RandomKeysTests
     // To the first page, where the ways part: left to chance alone, keys stay in sessions.
     private static void GoBack(Room room)
     {
-        for (int i = 0; i < 6 && room.Shell.Front is not TodayPage; i++)
+        for (int i = 0; i < 6 && room.Frame.Front is not TodayPage; i++)
         {
             room.Press(KeyPress.Esc);
         }

@@ -49,15 +49,15 @@ internal sealed class Room : IDisposable
                 return opened;
             },
         };
-        var inForce = new SettingsInForce(Shell, Desk, Settings, around, given, memory =>
+        var inForce = new SettingsInForce(Frame, Desk, Settings, around, given, memory =>
         {
             Remembered.Add(memory);
             return MemoryState.Rebuild(Log.ReadAll(), memory);
         });
-        Shell.Open(new TodayPage(Shell, Desk, Settings, inForce.Settle, () => []));
+        Frame.Open(new TodayPage(Frame, Desk, Settings, inForce.Settle, () => []));
         if (welcomes)
         {
-            Shell.Open(new WelcomePage(Shell, Desk, Settings));
+            Frame.Open(new WelcomePage(Frame, Desk, Settings));
         }
     }
 
@@ -84,7 +84,7 @@ internal sealed class Room : IDisposable
 
     public ScreenDesk Desk { get; }
 
-    public Shell Shell => _terminal.Shell;
+    public Frame Frame => _terminal.Frame;
 
     public string Screen => _terminal.Screen;
 

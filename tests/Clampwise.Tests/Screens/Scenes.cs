@@ -90,13 +90,13 @@ internal static class Scenes
 
     private static Room Welcome(Room room)
     {
-        room.Shell.Open(new WelcomePage(room.Shell, room.Desk, room.Settings));
+        room.Frame.Open(new WelcomePage(room.Frame, room.Desk, room.Settings));
         return room;
     }
 
     private static Room Explore(Room room)
     {
-        room.Shell.Open(new ExplorerPage(room.Shell, room.Desk, Setup.Parse("standard + 2-4@2").Value));
+        room.Frame.Open(new ExplorerPage(room.Frame, room.Desk, Setup.Parse("standard + 2-4@2").Value));
         return room;
     }
 
@@ -105,7 +105,7 @@ internal static class Scenes
     {
         PracticeItem item = room.Desk.Repertoire.Items.First(item => item.Key.Direction == direction);
         PlannedItem[] planned = [new PlannedItem(item, SessionPart.Due)];
-        room.Shell.Open(new SessionPage(room.Shell, room.Desk, room.Desk.Sessions.Start(new SessionPlan(SessionKind.Daily, [.. planned], [], TimeSpan.FromMinutes(15)))));
+        room.Frame.Open(new SessionPage(room.Frame, room.Desk, room.Desk.Sessions.Start(new SessionPlan(SessionKind.Daily, [.. planned], [], TimeSpan.FromMinutes(15)))));
         return room;
     }
 
@@ -113,10 +113,10 @@ internal static class Scenes
     private static Room Practised(Room room)
     {
         room.Type("n");
-        while (room.Shell.Front is SessionPage)
+        while (room.Frame.Front is SessionPage)
         {
-            room.After(5).Press(room.Shell.Front.IsTyping ? KeyPress.F(7) : KeyPress.Of('k'));
-            if (room.Shell.Front is SessionPage)
+            room.After(5).Press(room.Frame.Front.IsTyping ? KeyPress.F(7) : KeyPress.Of('k'));
+            if (room.Frame.Front is SessionPage)
             {
                 room.Press(KeyPress.Enter);
             }

@@ -72,7 +72,7 @@ public class SessionPageTests
             room.Press(KeyPress.Enter);
         }
 
-        for (int i = 0; i < 40 && plain.Shell.Front is SessionPage; i++)
+        for (int i = 0; i < 40 && plain.Frame.Front is SessionPage; i++)
         {
             Assert.Equal(plain.Screen, signed.Screen);
             GiveUp(plain.After(3));
@@ -175,9 +175,9 @@ public class SessionPageTests
     {
         using var room = new Room();
         room.Press(KeyPress.Enter).After(2);
-        room.Shell.Attend(false);
+        room.Frame.Attend(false);
         room.After(300);
-        room.Shell.Attend(true);
+        room.Frame.Attend(true);
         room.After(3).Type("k");
         Assert.Equal(TimeSpan.FromSeconds(5), Assert.Single(room.Log.Attempts).Thinking);
     }
@@ -187,8 +187,8 @@ public class SessionPageTests
     {
         using var room = new Room();
         room.Press(KeyPress.Enter).After(16 * 60).Type("k").Press(KeyPress.Esc, KeyPress.Esc, KeyPress.Enter, KeyPress.Enter);
-        Assert.IsType<SummaryPage>(room.Shell.Front);
-        Assert.IsType<TodayPage>(room.Press(KeyPress.Enter).Shell.Front);
+        Assert.IsType<SummaryPage>(room.Frame.Front);
+        Assert.IsType<TodayPage>(room.Press(KeyPress.Enter).Frame.Front);
     }
 
     [Fact]
@@ -345,7 +345,7 @@ public class SessionPageTests
     {
         using var room = new Room();
         room.Press(KeyPress.Enter).Type("t");
-        Assert.True(room.Shell.Front.IsTyping);
+        Assert.True(room.Frame.Front.IsTyping);
         room.Type("dsu").Press(KeyPress.Tab);
         Assert.Contains("Name: Dsus2_", room.Screen);
         room.Press(KeyPress.Backspace).Type("4").Press(KeyPress.Enter);
@@ -390,13 +390,13 @@ public class SessionPageTests
         using var room = new Room();
         room.Press(KeyPress.Enter);
         PlayThrough(room);
-        Assert.IsType<SummaryPage>(room.Shell.Front);
+        Assert.IsType<SummaryPage>(room.Frame.Front);
         SessionEnded end = Assert.Single(room.Log.ReadAll().OfType<SessionEnded>());
         Assert.InRange(end.Practised, TimeSpan.FromMinutes(5), TimeSpan.FromMinutes(16));
         Assert.True(room.Log.Attempts.Select(attempt => attempt.Item.Direction).Distinct().Count() >= 3);
         Assert.True(((CapturedOut)room.Sound).Played.Count >= room.Log.Attempts.Count());
         Golden.Check("summary-whole", room.Screen);
-        Assert.IsType<TodayPage>(room.Press(KeyPress.Enter).Shell.Front);
+        Assert.IsType<TodayPage>(room.Press(KeyPress.Enter).Frame.Front);
     }
 
     [Fact]
@@ -406,25 +406,25 @@ public class SessionPageTests
         Assert.Contains("Nothing is weak just now.", room.Type("w").Screen);
         room.Press(KeyPress.Esc).Type("n");
         Assert.Contains("name that voicing", room.Screen);
-        for (int i = 0; i < QuizPlanner.UsualCount && room.Shell.Front is SessionPage; i++)
+        for (int i = 0; i < QuizPlanner.UsualCount && room.Frame.Front is SessionPage; i++)
         {
             GiveUp(room.After(5));
             room.Press(KeyPress.Enter);
         }
 
-        Assert.IsType<SummaryPage>(room.Shell.Front);
+        Assert.IsType<SummaryPage>(room.Frame.Front);
         Assert.All(room.Log.Attempts, attempt => Assert.Contains(attempt.Item.Direction, Directions.Naming));
         room.Press(KeyPress.Enter).Type("w");
         Assert.Contains("weak shapes", room.Press(KeyPress.Enter).Screen);
-        Assert.IsType<SessionPage>(room.Shell.Front);
+        Assert.IsType<SessionPage>(room.Frame.Front);
     }
 
     // Don't know, in whichever way the page takes it now.
-    private static void GiveUp(Room room) => room.Press(room.Shell.Front.IsTyping ? KeyPress.F(7) : KeyPress.Of('k'));
+    private static void GiveUp(Room room) => room.Press(room.Frame.Front.IsTyping ? KeyPress.F(7) : KeyPress.Of('k'));
 
     private static void PlayThrough(Room room)
     {
-        for (int i = 0; i < 300 && room.Shell.Front is SessionPage page; i++)
+        for (int i = 0; i < 300 && room.Frame.Front is SessionPage page; i++)
         {
             if (page.IsTyping || i % 3 == 0)
             {
@@ -435,7 +435,7 @@ public class SessionPageTests
                 room.After(12).Type("2").Press(KeyPress.Enter);
             }
 
-            if (room.Shell.Front is SessionPage)
+            if (room.Frame.Front is SessionPage)
             {
                 room.Press(KeyPress.Enter);
             }

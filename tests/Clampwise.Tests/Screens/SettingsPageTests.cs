@@ -48,7 +48,7 @@ public class SettingsPageTests
             Assert.Equal(usual, setting.Write(room.Settings.Now));
         }
 
-        Assert.IsType<TodayPage>(room.Press(KeyPress.Esc).Shell.Front);
+        Assert.IsType<TodayPage>(room.Press(KeyPress.Esc).Frame.Front);
     }
 
     [Fact]
@@ -57,12 +57,12 @@ public class SettingsPageTests
         using var room = new Room();
         room.Type("s1").Type("x").Press(KeyPress.Enter);
         Assert.Contains("expected a whole number from 1 to 120, found 1x", room.Screen);
-        Assert.True(room.Shell.Front.IsTyping);
+        Assert.True(room.Frame.Front.IsTyping);
         room.Press(KeyPress.Backspace).Type("8").Press(KeyPress.Enter);
         Assert.Equal(18.0, room.Settings.Now.SessionLength.TotalMinutes);
         room.Press(KeyPress.Enter).Press(KeyPress.Backspace).Press(KeyPress.Esc);
         Assert.Equal(18.0, room.Settings.Now.SessionLength.TotalMinutes);
-        Assert.IsType<SettingsPage>(room.Shell.Front);
+        Assert.IsType<SettingsPage>(room.Frame.Front);
     }
 
     // Quotes belong to the file, not to what is typed here.
@@ -100,7 +100,7 @@ public class SettingsPageTests
         GoTo(room, "sound.device");
         room.Press(KeyPress.Enter).Type("a?").Press(KeyPress.Enter);
         Assert.Equal("a?", room.Settings.Now.Sound.Device);
-        Assert.IsType<HelpPage>(room.Type("?").Shell.Front);
+        Assert.IsType<HelpPage>(room.Type("?").Frame.Front);
     }
 
     [Fact]
@@ -199,7 +199,7 @@ public class SettingsPageTests
         KeyPress[] keys = [KeyPress.Up, KeyPress.Down, KeyPress.Left, KeyPress.Right, KeyPress.Enter, KeyPress.Space, KeyPress.Backspace, KeyPress.Home, KeyPress.End, KeyPress.PageUp, KeyPress.PageDown, KeyPress.Tab, KeyPress.F(1), KeyPress.Delete, KeyPress.Of('u'), KeyPress.Of('p'), KeyPress.Of('7'), KeyPress.Of('.'), KeyPress.Of('"'), KeyPress.Of('é'), KeyPress.Of('#')];
         for (int i = 0; i < 3_000; i++)
         {
-            if (room.Shell.Front is TodayPage)
+            if (room.Frame.Front is TodayPage)
             {
                 room.Type("s");
             }

@@ -19,8 +19,8 @@ internal sealed class TestTerminal : IDisposable
     public TestTerminal(int columns, int rows, Theme? theme = null, GlyphSet? glyphs = null)
     {
         Glyphs = glyphs ?? GlyphSet.Unicode;
-        Shell = new Shell(theme ?? Theme.Plain, Glyphs);
-        _screen = new TerminalScreen(Shell);
+        Frame = new Frame(theme ?? Theme.Plain, Glyphs);
+        _screen = new TerminalScreen(Frame);
         _app = global::Terminal.Gui.App.Application.Create(new VirtualTimeProvider());
         _app.Init("ansi");
         TerminalHost.UseOwnGround();
@@ -28,7 +28,7 @@ internal sealed class TestTerminal : IDisposable
         _session = _app.Begin(_screen)!;
     }
 
-    public Shell Shell { get; }
+    public Frame Frame { get; }
 
     public GlyphSet Glyphs { get; }
 

@@ -37,7 +37,7 @@ public class TitleTests
     {
         using var room = new Room();
         Setup setup = Setup.Parse("standard + 3-5@2").Value;
-        room.Shell.Open(new ExplorerPage(room.Shell, room.Desk, setup) { Holds = Fretting.Parse("006400", setup).Value });
+        room.Frame.Open(new ExplorerPage(room.Frame, room.Desk, setup) { Holds = Fretting.Parse("006400", setup).Value });
         Assert.Contains("shape name     D", room.Screen);
     }
 }

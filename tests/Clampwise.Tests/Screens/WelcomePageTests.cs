@@ -21,16 +21,16 @@ public class WelcomePageTests
         room.Press(KeyPress.Enter);
         for (int question = 0; question < 3; question++)
         {
-            Assert.IsType<SessionPage>(room.Shell.Front);
+            Assert.IsType<SessionPage>(room.Frame.Front);
             room.After(2).Type("k").Press(KeyPress.Enter);
         }
 
-        Assert.IsType<SummaryPage>(room.Shell.Front);
+        Assert.IsType<SummaryPage>(room.Frame.Front);
         Assert.Equal(3, room.Log.Attempts.Count());
         Assert.All(room.Log.Attempts, attempt => Assert.Contains("1-5@2", attempt.Item.ToString()));
         Assert.Contains("Hands:", room.Press(KeyPress.Enter).Screen);
         room.Press(KeyPress.Enter);
-        Assert.IsType<TodayPage>(room.Shell.Front);
+        Assert.IsType<TodayPage>(room.Frame.Front);
         Assert.False(room.Settings.Now.ShowsWelcome);
         Assert.Contains("standard + 1-5@2", room.Screen);
     }
@@ -42,7 +42,7 @@ public class WelcomePageTests
         Assert.Contains("Strings and clamp:", room.Press(KeyPress.Esc).Screen);
         Assert.True(room.Settings.Now.ShowsWelcome);
         room.Press(KeyPress.Esc);
-        Assert.IsType<TodayPage>(room.Shell.Front);
+        Assert.IsType<TodayPage>(room.Frame.Front);
         Assert.False(room.Settings.Now.ShowsWelcome);
         Assert.Equal(OwnClamps.Any, room.Settings.Now.Clamps);
         Assert.Empty(room.Log.Attempts);

@@ -9,7 +9,7 @@ using Clampwise.Theory;
 namespace Clampwise.Screens;
 
 /// <summary>A fretboard to walk on: what the hand does, how it sounds, and both names at every step.</summary>
-internal sealed class ExplorerPage(Shell shell, ScreenDesk desk, Setup setup) : Page
+internal sealed class ExplorerPage(Frame frame, ScreenDesk desk, Setup setup) : Page
 {
     private const int NameRows = 4;
     private const int WordRows = 4;
@@ -31,10 +31,10 @@ internal sealed class ExplorerPage(Shell shell, ScreenDesk desk, Setup setup) : 
             [
                 finger with { Does = "fret" }, mute,
                 PageKey.On('r', "hear", () => Play(voicing => Perform.Strum(voicing, StrumDirection.Down, desk.Settings.Style))),
-                PageKey.On('f', "find", Find), PageKey.On('c', "clamp", () => shell.Open(new SetupPage(shell, desk, _hand.Setup, Clamp))),
-                PageKey.On('m', "mark", Mark), _view.Keys(() => Picture), PageKey.On(KeyPress.Esc, "back", shell.Close), move, ring,
+                PageKey.On('f', "find", Find), PageKey.On('c', "clamp", () => frame.Open(new SetupPage(frame, desk, _hand.Setup, Clamp))),
+                PageKey.On('m', "mark", Mark), _view.Keys(() => Picture), PageKey.On(KeyPress.Esc, "back", frame.Close), move, ring,
                 new PageKey("+ -", "full capo", [KeyPress.Of('+'), KeyPress.Of('='), KeyPress.Of('-')], press => MoveCapo(press.Sign == '-' ? -1 : 1)),
-                PageKey.On('t', "tune", () => shell.Open(new TunePage(shell, desk, _hand.Setup))), PageKey.On('k', "keep", Keep),
+                PageKey.On('t', "tune", () => frame.Open(new TunePage(frame, desk, _hand.Setup))), PageKey.On('k', "keep", Keep),
                 PageKey.On('g', "string by string", () => Play(voicing => Perform.Arpeggio(voicing, ArpeggioPattern.Upward, desk.Settings.Style))),
                 PageKey.On('s', "one string", () => Play(voicing => Perform.SingleString(voicing, _hand.Number, desk.Settings.Style))), clear,
             ];
@@ -89,7 +89,7 @@ internal sealed class ExplorerPage(Shell shell, ScreenDesk desk, Setup setup) : 
     }) with
     { Cursor = (_hand.Number, _hand.Fret), MayCompare = true };
 
-    private void Find() => shell.Open(new FindPage(shell, desk, _hand.Setup, found => _hand = _hand with { Fretting = found.Fretting }));
+    private void Find() => frame.Open(new FindPage(frame, desk, _hand.Setup, found => _hand = _hand with { Fretting = found.Fretting }));
 
     private void Keep() => _notice = Held.TryGet(out Voicing? voicing, out Fault? fault) ? desk.Shelf.Keep(voicing) : fault.Message;
 

@@ -15,7 +15,7 @@ internal sealed class FindPage : Page
 {
     private const int ListRows = 10;
 
-    private readonly Shell _shell;
+    private readonly Frame _frame;
     private readonly ScreenDesk _desk;
     private readonly Finder _finder;
     private readonly Action<Voicing> _choose;
@@ -25,9 +25,9 @@ internal sealed class FindPage : Page
     private string _said = "Type a chord name, then Enter.";
     private int _at;
 
-    public FindPage(Shell shell, ScreenDesk desk, Setup setup, Action<Voicing> choose)
+    public FindPage(Frame frame, ScreenDesk desk, Setup setup, Action<Voicing> choose)
     {
-        (_shell, _desk, _choose) = (shell, desk, choose);
+        (_frame, _desk, _choose) = (frame, desk, choose);
         _finder = new Finder(setup, desk.Settings.Hand);
     }
 
@@ -42,7 +42,7 @@ internal sealed class FindPage : Page
         [
             PageKey.On(KeyPress.Enter, "find", Find), .. _entry.Keys(entry => _entry = entry),
             PageKey.On(KeyPress.F(2), _isShapeName ? "by sounding name" : "by shape name", () => _isShapeName = !_isShapeName),
-            PageKey.On(KeyPress.Esc, "back", _shell.Close),
+            PageKey.On(KeyPress.Esc, "back", _frame.Close),
         ]
         :
         [
@@ -81,7 +81,7 @@ internal sealed class FindPage : Page
     private void Take()
     {
         _choose(_found[_at].Whole.Voicing);
-        _shell.Close();
+        _frame.Close();
     }
 
     private void Play() => _desk.Sound.Play(Perform.Strum(_found[_at].Whole.Voicing, StrumDirection.Down, _desk.Settings.Style));

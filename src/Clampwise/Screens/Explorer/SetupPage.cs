@@ -21,7 +21,7 @@ internal sealed class SetupPage : Page
 
     private const int LongestText = 60;
     private const int WordRows = 8;
-    private readonly Shell _shell;
+    private readonly Frame _frame;
     private readonly ScreenDesk _desk;
     private readonly Action<Setup> _choose;
     private string _text;
@@ -29,9 +29,9 @@ internal sealed class SetupPage : Page
     private string? _refusal;
     private Setup _shown;
 
-    public SetupPage(Shell shell, ScreenDesk desk, Setup now, Action<Setup> choose)
+    public SetupPage(Frame frame, ScreenDesk desk, Setup now, Action<Setup> choose)
     {
-        (_shell, _desk, _choose) = (shell, desk, choose);
+        (_frame, _desk, _choose) = (frame, desk, choose);
         (_text, _shown) = (now.ToString(), now);
     }
 
@@ -47,7 +47,7 @@ internal sealed class SetupPage : Page
         PageKey.Steps(KeyPress.PageUp, KeyPress.PageDown, "strings", step => Change(setup => HomeClamp.Across(setup, step))),
         PageKey.Steps(KeyPress.F(5), KeyPress.F(6), "narrower, wider", step => Change(step < 0 ? HomeClamp.Narrower : HomeClamp.Wider)),
         PageKey.Steps(KeyPress.F(2), KeyPress.F(3), "full capo", step => Change(setup => FullCapo.Move(setup, step))),
-        PageKey.On(KeyPress.Esc, "back", _shell.Close),
+        PageKey.On(KeyPress.Esc, "back", _frame.Close),
         PageKey.On(KeyPress.F(4), "turn round", () => Change(setup => setup.Turned())),
         PageKey.On(KeyPress.F(7), "one more", () => Change(HomeClamp.Added)),
         PageKey.On(KeyPress.F(8), "one off", () => Change(HomeClamp.Removed)),
@@ -86,7 +86,7 @@ internal sealed class SetupPage : Page
     {
         if (Setup.Parse(_text).TryGet(out Setup? setup, out _))
         {
-            _shell.Close();
+            _frame.Close();
             _choose(setup);
         }
     }

@@ -5,17 +5,17 @@ using Clampwise.Terminal;
 namespace Clampwise.Screens;
 
 /// <summary>Help on the page beneath it, the keys that work there, and the cautions.</summary>
-/// <param name="shell">The frame.</param>
+/// <param name="frame">The frame.</param>
 /// <param name="about">The page.</param>
 /// <param name="keys">Its keys, as it was left: behind another page it may be paused.</param>
-internal sealed class HelpPage(Shell shell, Page about, IReadOnlyList<PageKey> keys) : Page
+internal sealed class HelpPage(Frame frame, Page about, IReadOnlyList<PageKey> keys) : Page
 {
     private int _top;
 
     public override string Title => $"help: {about.Title}";
 
     public override IReadOnlyList<PageKey> Keys =>
-        [PageKey.On(KeyPress.Esc, "back", shell.Close) with { TakesAny = true }, PageKey.Scroll(by => _top += by)];
+        [PageKey.On(KeyPress.Esc, "back", frame.Close) with { TakesAny = true }, PageKey.Scroll(by => _top += by)];
 
     public override IReadOnlyList<string> Help => about.Help;
 

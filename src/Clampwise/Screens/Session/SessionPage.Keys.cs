@@ -19,7 +19,7 @@ internal sealed partial class SessionPage
     [
         PageKey.On(KeyPress.Enter, "go on", () => Happen(new SessionEvent.TakenUp(_desk.Stamp()))).Or(KeyPress.Space).Or('p'),
         PageKey.On('e', "end here", () => Happen(new SessionEvent.CutShort(_desk.Stamp()))),
-        PageKey.On(KeyPress.Esc, "back to today", _shell.Close),
+        PageKey.On(KeyPress.Esc, "back to today", _frame.Close),
     ];
 
     private PageKey[] SkipKeys =>

@@ -11,7 +11,7 @@ namespace Clampwise.Screens.Session;
 internal sealed partial class SessionPage : Page, ISessionView
 {
     private const int HintRows = 3;
-    private readonly Shell _shell;
+    private readonly Frame _frame;
     private readonly ScreenDesk _desk;
     private readonly SessionRun _run;
     private AnswerPad? _pad;
@@ -22,9 +22,9 @@ internal sealed partial class SessionPage : Page, ISessionView
     private int _shownSeconds;
 
     /// <summary>A session to begin, or to take up again.</summary>
-    public SessionPage(Shell shell, ScreenDesk desk, SessionState session)
+    public SessionPage(Frame frame, ScreenDesk desk, SessionState session)
     {
-        _shell = shell;
+        _frame = frame;
         _desk = desk;
         _run = new SessionRun(desk, session, this);
         Restore(session);
@@ -41,7 +41,7 @@ internal sealed partial class SessionPage : Page, ISessionView
     public override IReadOnlyList<string> Help { get; } = SessionText.Help;
 
     // Not while it is asked.
-    public override Fretboard.Voicing? Copied => State.Phase == SessionPhase.Judged ? _verdict?.Verdict.Right : null;
+    public override Fretboard.Voicing? Copied => State.Phase == SessionPhase.Judged ? _verdict?.Verdict.RightVoicing : null;
 
     public override IReadOnlyList<Line> Draw(int width, int height)
     {
@@ -114,7 +114,7 @@ internal sealed partial class SessionPage : Page, ISessionView
 
     public void Say(string words) => _notice = words;
 
-    public void Finish(SessionSummary summary) => _shell.Replace(new SummaryPage(_shell, _desk, summary));
+    public void Finish(SessionSummary summary) => _frame.Replace(new SummaryPage(_frame, _desk, summary));
 
     private void Answer(Answer answer)
     {
@@ -124,7 +124,7 @@ internal sealed partial class SessionPage : Page, ISessionView
     }
 
     private void OnSoundChanged(object? sender, EventArgs e) =>
-        _shell.Post(() =>
+        _frame.Post(() =>
         {
             Happen(new SessionEvent.SoundChanged(_desk.Stamp(), _desk.Sound.IsAudible));
             _notice ??= _desk.Sound.Notice;

@@ -6,13 +6,13 @@ using Clampwise.Terminal;
 namespace Clampwise.Screens.Session;
 
 /// <summary>What a session came to.</summary>
-internal sealed class SummaryPage(Shell shell, ScreenDesk desk, SessionSummary summary) : Page
+internal sealed class SummaryPage(Frame frame, ScreenDesk desk, SessionSummary summary) : Page
 {
     private const int BarWidth = 24;
 
     public override string Title => $"{SessionWords.Title(summary.Kind, summary.Title)}: done";
 
-    public override IReadOnlyList<PageKey> Keys => [PageKey.On(KeyPress.Enter, "back to today", shell.Close) with { TakesAny = true }];
+    public override IReadOnlyList<PageKey> Keys => [PageKey.On(KeyPress.Enter, "back to today", frame.Close) with { TakesAny = true }];
 
     public override IReadOnlyList<string> Help { get; } =
     [

@@ -24,7 +24,7 @@ internal sealed class VerdictView(Verdict verdict, Grade grade, Question questio
     public bool ShowsBoth { get; private set; }
 
     /// <summary>True if what was answered can be drawn beside the right shape.</summary>
-    public bool HasOther => verdict.Answered is { } other && other.Fretting != verdict.Right.Fretting && other.Setup.Equals(verdict.Right.Setup);
+    public bool HasOther => verdict.Answered is { } other && other.Fretting != verdict.RightVoicing.Fretting && other.Setup.Equals(verdict.RightVoicing.Setup);
 
     public VerdictView With(Grade changed) => new(verdict, changed, question, desk) { ShowsAnswer = ShowsAnswer, ShowsBoth = ShowsBoth };
 
@@ -54,7 +54,7 @@ internal sealed class VerdictView(Verdict verdict, Grade grade, Question questio
 
     private List<Line> DrawOne(int width, int height)
     {
-        Voicing shown = ShowsAnswer ? verdict.Answered! : verdict.Right;
+        Voicing shown = ShowsAnswer ? verdict.Answered! : verdict.RightVoicing;
         var picture = new FretboardPicture(question.Setup, shown.Fretting) { Marked = verdict.IsCorrect ? default : verdict.Differing, Notes = VoicingNotes.Of(shown) };
         return
         [
@@ -67,7 +67,7 @@ internal sealed class VerdictView(Verdict verdict, Grade grade, Question questio
 
     private List<Line> DrawBoth(int width, int height)
     {
-        var two = new TwoVoicings(VoicingComparison.Of(verdict.Right, verdict.Answered!), "right", "yours");
+        var two = new TwoVoicings(VoicingComparison.Of(verdict.RightVoicing, verdict.Answered!), "right", "yours");
         IReadOnlyList<Line> board = desk.DrawTelling(two.Picture, width, height - Words(height));
         return [.. board, Headline(), .. two.Words(desk.Glyphs, width, height - board.Count - 1)];
     }

@@ -8,22 +8,22 @@ namespace Clampwise.Screens.Session;
 /// <summary>Asks before a session that waits is ended by the start of another: at most one waits.</summary>
 internal sealed class WaitingPage : Page
 {
-    private readonly Shell _shell;
+    private readonly Frame _frame;
     private readonly ScreenDesk _desk;
     private readonly SessionState _waiting;
     private readonly SessionPlan _plan;
     private readonly Func<SessionState> _start;
 
-    private WaitingPage(Shell shell, ScreenDesk desk, SessionState waiting, SessionPlan plan, Func<SessionState> start) =>
-        (_shell, _desk, _waiting, _plan, _start) = (shell, desk, waiting, plan, start);
+    private WaitingPage(Frame frame, ScreenDesk desk, SessionState waiting, SessionPlan plan, Func<SessionState> start) =>
+        (_frame, _desk, _waiting, _plan, _start) = (frame, desk, waiting, plan, start);
 
     public override string Title => "a session waits";
 
     public override IReadOnlyList<PageKey> Keys =>
     [
-        PageKey.On(KeyPress.Enter, "start the new one", () => _shell.Replace(new SessionPage(_shell, _desk, _start()))),
-        PageKey.On('g', "go on with the one that waits", () => _shell.Replace(new SessionPage(_shell, _desk, _waiting))),
-        PageKey.On(KeyPress.Esc, "back", _shell.Close),
+        PageKey.On(KeyPress.Enter, "start the new one", () => _frame.Replace(new SessionPage(_frame, _desk, _start()))),
+        PageKey.On('g', "go on with the one that waits", () => _frame.Replace(new SessionPage(_frame, _desk, _waiting))),
+        PageKey.On(KeyPress.Esc, "back", _frame.Close),
     ];
 
     public override IReadOnlyList<string> Help { get; } =
@@ -32,14 +32,14 @@ internal sealed class WaitingPage : Page
     ];
 
     /// <summary>The page that starts a plan: its session, or this question first if another session waits.</summary>
-    /// <param name="shell">Where the pages are shown.</param>
+    /// <param name="frame">Where the pages are shown.</param>
     /// <param name="desk">Where the session may wait.</param>
     /// <param name="plan">What is to be started; not empty.</param>
     /// <param name="start">How it is started; by <see cref="SessionPlace.Start"/> unless given.</param>
-    public static Page ToStart(Shell shell, ScreenDesk desk, SessionPlan plan, Func<SessionState>? start = null)
+    public static Page ToStart(Frame frame, ScreenDesk desk, SessionPlan plan, Func<SessionState>? start = null)
     {
         Func<SessionState> started = start ?? (() => desk.Sessions.Start(plan));
-        return desk.Sessions.Waiting is { } waiting ? new WaitingPage(shell, desk, waiting, plan, started) : new SessionPage(shell, desk, started());
+        return desk.Sessions.Waiting is { } waiting ? new WaitingPage(frame, desk, waiting, plan, started) : new SessionPage(frame, desk, started());
     }
 
     public override IReadOnlyList<Line> Draw(int width, int height) =>

@@ -12,7 +12,7 @@ internal sealed class SettingsInForce
 {
     // Long enough for a device that works to say so, short enough not to be felt.
     private static readonly TimeSpan s_patience = TimeSpan.FromMilliseconds(300);
-    private readonly Shell _shell;
+    private readonly Frame _frame;
     private readonly ScreenDesk _desk;
     private readonly SettingsKeeper _settings;
     private readonly Surroundings _around;
@@ -22,15 +22,15 @@ internal sealed class SettingsInForce
     private FsrsSettings _remembered;
 
     /// <summary>Follows the changes of settings from now on.</summary>
-    /// <param name="shell">What looks change on.</param>
+    /// <param name="frame">What looks change on.</param>
     /// <param name="desk">What takes over everything else.</param>
     /// <param name="settings">The settings.</param>
     /// <param name="around">Where devices and the environment come from.</param>
     /// <param name="given">A length of the daily drill that goes before the file's, until that is changed; null for none.</param>
     /// <param name="remember">What the log says of the player by other settings of memory.</param>
-    public SettingsInForce(Shell shell, ScreenDesk desk, SettingsKeeper settings, Surroundings around, TimeSpan? given, Func<FsrsSettings, MemoryState> remember)
+    public SettingsInForce(Frame frame, ScreenDesk desk, SettingsKeeper settings, Surroundings around, TimeSpan? given, Func<FsrsSettings, MemoryState> remember)
     {
-        (_shell, _desk, _settings, _around, _given, _remember) = (shell, desk, settings, around, given, remember);
+        (_frame, _desk, _settings, _around, _given, _remember) = (frame, desk, settings, around, given, remember);
         (_heard, _remembered) = (settings.Now.Sound, settings.Now.Memory);
         settings.Changed += Apply;
     }
@@ -61,7 +61,7 @@ internal sealed class SettingsInForce
         _desk.Use(With(after, _given), after.GlyphsFor(_around.Variable));
         if (before.Theme != after.Theme || before.Glyphs != after.Glyphs)
         {
-            _shell.Wear(after.ThemeFor(_around.Variable), after.GlyphsFor(_around.Variable));
+            _frame.Wear(after.ThemeFor(_around.Variable), after.GlyphsFor(_around.Variable));
         }
     }
 }

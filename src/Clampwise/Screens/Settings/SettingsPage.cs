@@ -9,11 +9,11 @@ using Clampwise.Theory;
 namespace Clampwise.Screens;
 
 /// <summary>All settings in a list: arrows change the one under the cursor, and it is saved at once.</summary>
-/// <param name="shell">The frame.</param>
+/// <param name="frame">The frame.</param>
 /// <param name="desk">What plays an example.</param>
 /// <param name="settings">The settings and their file.</param>
 /// <param name="settle">Puts to work what takes its time: called before an example sounds and when the page is left.</param>
-internal sealed class SettingsPage(Shell shell, ScreenDesk desk, SettingsKeeper settings, Action settle) : Page
+internal sealed class SettingsPage(Frame frame, ScreenDesk desk, SettingsKeeper settings, Action settle) : Page
 {
     private const int TitleWidth = 31;
     private const int AboutRows = 2;
@@ -70,7 +70,7 @@ internal sealed class SettingsPage(Shell shell, ScreenDesk desk, SettingsKeeper 
         .. Here.IsTyped
             ? [PageKey.On(KeyPress.Enter, "type", () => _typed = Here.Edit(settings.Now)), PageKey.Digits(0, 9, "type", digit => _typed = $"{digit}").InHelpAlone]
             : new[] { PageKey.On(KeyPress.Enter, "change", () => Change(Here.Step(settings.Now, 1))).Or(KeyPress.Space).InHelpAlone },
-        PageKey.On(KeyPress.Esc, "back", shell.Close),
+        PageKey.On(KeyPress.Esc, "back", frame.Close),
         PageKey.On('u', "default", () => Change(Here.Reset(settings.Now))),
         PageKey.On('p', "play", Play),
         PageKey.Steps(KeyPress.PageUp, KeyPress.PageDown, "next group", step => _at = NextTable(step > 0)).InHelpAlone,

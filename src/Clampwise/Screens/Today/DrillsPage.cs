@@ -8,7 +8,7 @@ using Clampwise.Terminal;
 namespace Clampwise.Screens;
 
 /// <summary>All drills, with how much of each has been met; any one can be practised by itself.</summary>
-internal sealed class DrillsPage(Shell shell, ScreenDesk desk) : Page
+internal sealed class DrillsPage(Frame frame, ScreenDesk desk) : Page
 {
     private readonly ImmutableArray<Drill> _drills = desk.Shelf.Drills;
     private const int LyingRows = 8;
@@ -27,7 +27,7 @@ internal sealed class DrillsPage(Shell shell, ScreenDesk desk) : Page
     [
         PageKey.On(KeyPress.Enter, "practise this one", Practise),
         PageKey.Steps(KeyPress.Up, KeyPress.Down, "choose", step => _at = Math.Clamp(_at + step, 0, _drills.Length - 1)),
-        PageKey.On(KeyPress.Esc, "back", shell.Close),
+        PageKey.On(KeyPress.Esc, "back", frame.Close),
     ];
 
     public override IReadOnlyList<string> Help { get; } =
@@ -61,7 +61,7 @@ internal sealed class DrillsPage(Shell shell, ScreenDesk desk) : Page
         _notice = plan.IsEmpty ? $"Nothing to ask just now: {plan.WhyEmpty}" : null;
         if (!plan.IsEmpty)
         {
-            shell.Replace(WaitingPage.ToStart(shell, desk, plan));
+            frame.Replace(WaitingPage.ToStart(frame, desk, plan));
         }
     }
 

@@ -11,20 +11,20 @@ internal sealed class ProgressPage : Page
     private const int BarWidth = 20;
     private const int WeeksShown = 6;
     private const int DaysShown = 7;
-    private readonly Shell _shell;
+    private readonly Frame _frame;
     private readonly ScreenDesk _desk;
     private readonly ProgressReport _report;
     private int _top;
 
-    public ProgressPage(Shell shell, ScreenDesk desk)
+    public ProgressPage(Frame frame, ScreenDesk desk)
     {
-        (_shell, _desk) = (shell, desk);
+        (_frame, _desk) = (frame, desk);
         _report = ProgressReport.Of(desk.Record.Log.ReadAll(), desk.Record.Memory, desk.Today);
     }
 
     public override string Title => "progress";
 
-    public override IReadOnlyList<PageKey> Keys => [PageKey.Scroll(by => _top += by), PageKey.On(KeyPress.Esc, "back", _shell.Close)];
+    public override IReadOnlyList<PageKey> Keys => [PageKey.Scroll(by => _top += by), PageKey.On(KeyPress.Esc, "back", _frame.Close)];
 
     public override IReadOnlyList<string> Help { get; } =
     [
@@ -40,7 +40,7 @@ internal sealed class ProgressPage : Page
 
         Line[] lines =
         [
-            Line.Of($"{Fretboard.Spoken.Count(_report.Days.Length, "day")}, {Counted.Of((int)Math.Round(_report.Practised.TotalMinutes), "minute")}, {_report.Asked} asked, {_report.Right} right", Tone.Strong),
+            Line.Of($"{Fretboard.Spoken.Count(_report.Days.Length, "day")}, {Counted.Of((int)Math.Round(_report.Practised.TotalMinutes), "minute")}, {_report.Asked} asked, {_report.RightAnswers} right", Tone.Strong),
             Line.Empty,
             Line.Of("week of     days  min  asked  recalled", Tone.Quiet),
             .. _report.Weeks.TakeLast(WeeksShown).Select(WeekLine),

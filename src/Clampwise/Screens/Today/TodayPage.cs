@@ -11,7 +11,7 @@ using Clampwise.Theory;
 namespace Clampwise.Screens;
 
 /// <summary>The first screen: what is waiting, and one key that starts it.</summary>
-internal sealed class TodayPage(Shell shell, ScreenDesk desk, SettingsKeeper settings, Action settle, Func<IReadOnlyList<string>> notices) : Page
+internal sealed class TodayPage(Frame frame, ScreenDesk desk, SettingsKeeper settings, Action settle, Func<IReadOnlyList<string>> notices) : Page
 {
     private SessionPlan? _plan;
     private SessionPlan? _quiz;
@@ -26,14 +26,14 @@ internal sealed class TodayPage(Shell shell, ScreenDesk desk, SettingsKeeper set
     public override IReadOnlyList<PageKey> Keys =>
     [
         PageKey.On(KeyPress.Enter, desk.Sessions.Resting is null ? "start" : "go on", Start).Or(KeyPress.Space),
-        PageKey.On('s', "settings", () => shell.Open(new SettingsPage(shell, desk, settings, settle))),
-        PageKey.On('q', "quit", shell.Close),
+        PageKey.On('s', "settings", () => frame.Open(new SettingsPage(frame, desk, settings, settle))),
+        PageKey.On('q', "quit", frame.Close),
         PageKey.On('n', "name that voicing", () => Begin(Quiz, "There is nothing to name.")),
-        PageKey.On('w', "weak shapes", () => shell.Open(new WeakPage(shell, desk))),
-        PageKey.On('t', "tune up", () => shell.Open(new TunePage(shell, desk, FirstSetup(Plan)))),
-        PageKey.On('d', "drills", () => shell.Open(new DrillsPage(shell, desk))),
-        PageKey.On('e', "explore", () => shell.Open(new ExplorerPage(shell, desk, FirstSetup(Plan)))),
-        PageKey.On('p', "progress", () => shell.Open(new ProgressPage(shell, desk))),
+        PageKey.On('w', "weak shapes", () => frame.Open(new WeakPage(frame, desk))),
+        PageKey.On('t', "tune up", () => frame.Open(new TunePage(frame, desk, FirstSetup(Plan)))),
+        PageKey.On('d', "drills", () => frame.Open(new DrillsPage(frame, desk))),
+        PageKey.On('e', "explore", () => frame.Open(new ExplorerPage(frame, desk, FirstSetup(Plan)))),
+        PageKey.On('p', "progress", () => frame.Open(new ProgressPage(frame, desk))),
     ];
 
     public override IReadOnlyList<string> Help { get; } =
@@ -79,7 +79,7 @@ internal sealed class TodayPage(Shell shell, ScreenDesk desk, SettingsKeeper set
     {
         if (desk.Sessions.Resting is { } resting)
         {
-            shell.Open(new SessionPage(shell, desk, resting));
+            frame.Open(new SessionPage(frame, desk, resting));
             return;
         }
 
@@ -114,7 +114,7 @@ internal sealed class TodayPage(Shell shell, ScreenDesk desk, SettingsKeeper set
         _notice = !plan.IsEmpty ? null : plan.WhyEmpty is { } why && !desk.Repertoire.Drills.IsEmpty ? $"Nothing to ask just now: {why}" : otherwise;
         if (!plan.IsEmpty)
         {
-            shell.Open(WaitingPage.ToStart(shell, desk, plan));
+            frame.Open(WaitingPage.ToStart(frame, desk, plan));
         }
     }
 

@@ -7,14 +7,14 @@ using Clampwise.Terminal;
 namespace Clampwise.Screens;
 
 /// <summary>The weak shapes, each with its reason, and their review.</summary>
-internal sealed class WeakPage(Shell shell, ScreenDesk desk) : Page
+internal sealed class WeakPage(Frame frame, ScreenDesk desk) : Page
 {
     private ImmutableArray<WeakShape> Weak => WeakShapes.Find(desk.Repertoire.Items, desk.Record.Memory, desk.Today, desk.Repertoire);
 
     public override string Title => "weak shapes";
 
     public override IReadOnlyList<PageKey> Keys =>
-        [.. Weak.IsEmpty ? Array.Empty<PageKey>() : [PageKey.On(KeyPress.Enter, "review them", Review)], PageKey.On(KeyPress.Esc, "back", shell.Close)];
+        [.. Weak.IsEmpty ? Array.Empty<PageKey>() : [PageKey.On(KeyPress.Enter, "review them", Review)], PageKey.On(KeyPress.Esc, "back", frame.Close)];
 
     public override IReadOnlyList<string> Help { get; } =
     [
@@ -32,7 +32,7 @@ internal sealed class WeakPage(Shell shell, ScreenDesk desk) : Page
     private void Review()
     {
         SessionPlan plan = WeakPlanner.Plan(desk.Request());
-        shell.Replace(plan.IsEmpty ? new WeakPage(shell, desk) : WaitingPage.ToStart(shell, desk, plan));
+        frame.Replace(plan.IsEmpty ? new WeakPage(frame, desk) : WaitingPage.ToStart(frame, desk, plan));
     }
 
     private static IEnumerable<Line> Lines(WeakShape weak, int width) =>

@@ -12,7 +12,7 @@ namespace Clampwise.Screens;
 internal sealed class DetunePage : Page
 {
     private const int WordRows = 5;
-    private readonly Shell _shell;
+    private readonly Frame _frame;
     private readonly ScreenDesk _desk;
     private readonly Setup _setup;
     private readonly Random _random;
@@ -24,9 +24,9 @@ internal sealed class DetunePage : Page
     private int _asked;
     private int _right;
 
-    public DetunePage(Shell shell, ScreenDesk desk, Setup setup)
+    public DetunePage(Frame frame, ScreenDesk desk, Setup setup)
     {
-        _shell = shell;
+        _frame = frame;
         _desk = desk;
         _setup = setup;
         _random = new Random(desk.Circumstances.NewSeed());
@@ -93,7 +93,7 @@ internal sealed class DetunePage : Page
         _desk.Sound.Stop();
     }
 
-    private void OnSoundChanged(object? sender, EventArgs e) => _shell.Post(() => { });
+    private void OnSoundChanged(object? sender, EventArgs e) => _frame.Post(() => { });
 
     private string Said => _verdict switch
     {
@@ -105,7 +105,7 @@ internal sealed class DetunePage : Page
 
     private string Words => $"{Math.Abs(_question.Detune.Value):0} cents {(_question.IsSharp ? "sharp" : "flat")}";
 
-    private PageKey Back => PageKey.On(KeyPress.Esc, "back", _shell.Close);
+    private PageKey Back => PageKey.On(KeyPress.Esc, "back", _frame.Close);
 
     // Which way means nothing before there is a string.
     private void Judge(bool isSharp)

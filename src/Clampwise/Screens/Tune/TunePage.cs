@@ -7,7 +7,7 @@ using Clampwise.Theory;
 namespace Clampwise.Screens;
 
 /// <summary>In tune after the clamp went on: every string's target, reference tones, and the pairs that show whether it holds.</summary>
-internal sealed class TunePage(Shell shell, ScreenDesk desk, Setup setup) : Page
+internal sealed class TunePage(Frame frame, ScreenDesk desk, Setup setup) : Page
 {
     private readonly TuningPlan _plan = TuningPlan.Of(setup, desk.Settings.Style.ConcertPitch);
     private int _pair;
@@ -24,9 +24,9 @@ internal sealed class TunePage(Shell shell, ScreenDesk desk, Setup setup) : Page
             PageKey.Steps(KeyPress.Up, KeyPress.Down, "pair", step => _pair = Math.Clamp(_pair + step, 0, _plan.Pairs.Length - 1)),
             PageKey.On(KeyPress.Enter, "hear", () => PlayPair(default)),
         ],
-        PageKey.On('w', "which is out?", () => shell.Open(new DetunePage(shell, desk, setup))),
+        PageKey.On('w', "which is out?", () => frame.Open(new DetunePage(frame, desk, setup))),
         .. _plan.Pairs.IsEmpty ? Array.Empty<PageKey>() : [PageKey.On('b', "beat", () => PlayPair(new Cents(10)))],
-        PageKey.On(KeyPress.Esc, "back", shell.Close),
+        PageKey.On(KeyPress.Esc, "back", frame.Close),
     ];
 
     public override IReadOnlyList<string> Help { get; } =

@@ -13,7 +13,7 @@ using Clampwise.Theory;
 namespace Clampwise.Screens;
 
 /// <summary>The first minute: pick a clamp that you own, hear it, answer three questions; then the cautions, once. Esc skips to them.</summary>
-internal sealed class WelcomePage(Shell shell, ScreenDesk desk, SettingsKeeper settings) : Page
+internal sealed class WelcomePage(Frame frame, ScreenDesk desk, SettingsKeeper settings) : Page
 {
     // The clamps that are sold (common practice, no source); the drills of the program start with one over three strings.
     private static readonly ImmutableArray<(OwnClamps Own, string Words)> s_clamps =
@@ -150,7 +150,7 @@ internal sealed class WelcomePage(Shell shell, ScreenDesk desk, SettingsKeeper s
     private void Question()
     {
         _hasAsked = true;
-        shell.Open(WaitingPage.ToStart(shell, desk, FirstQuestions.Plan(Drill, desk.Sound.IsAudible)));
+        frame.Open(WaitingPage.ToStart(frame, desk, FirstQuestions.Plan(Drill, desk.Sound.IsAudible)));
     }
 
     private void GoOn()
@@ -160,7 +160,7 @@ internal sealed class WelcomePage(Shell shell, ScreenDesk desk, SettingsKeeper s
         // What could not be kept is said before the welcome goes.
         if (said == _unkept)
         {
-            shell.Close();
+            frame.Close();
         }
     }
 

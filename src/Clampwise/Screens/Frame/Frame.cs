@@ -6,7 +6,7 @@ using Clampwise.Terminal;
 namespace Clampwise.Screens;
 
 /// <summary>The frame around all pages: title line, page, key line; the pages lie on a pile, the last one in front.</summary>
-internal sealed class Shell : IScreenContent
+internal sealed class Frame : IScreenContent
 {
     /// <summary>Below this the frame says that there is too little room.</summary>
     public const int NarrowestWidth = 60;
@@ -23,7 +23,7 @@ internal sealed class Shell : IScreenContent
     private string? _said;
 
     /// <summary>A frame with nothing in it yet.</summary>
-    public Shell(Theme theme, GlyphSet glyphs)
+    public Frame(Theme theme, GlyphSet glyphs)
     {
         _theme = theme;
         _glyphs = glyphs;
