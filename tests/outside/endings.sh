@@ -37,7 +37,8 @@ at_work_again() { # at_work_again SCREEN: the terminal is the program's once mor
   # The runtime could set the line discipline again when all seems well.
   sleep 0.3
   [ "$(line_of_terminal)" = "-echo -icanon " ] || fault "the line discipline is not the program's: $(line_of_terminal)"
-  [ "$(modes | cut -d' ' -f1,3)" = "1 1" ] || fault "the terminal is not the program's: $(modes)"
+  # The alternate screen, no cursor; the mouse is left to the terminal.
+  [ "$(modes | cut -d' ' -f1-3)" = "1 0 0" ] || fault "the terminal is not the program's: $(modes)"
 }
 
 # What a terminal can tell of itself: alternate screen, cursor, mouse, keypad and cursor keys, title.
