@@ -51,6 +51,9 @@ public sealed record Attempt(
     /// <summary>From how many choices the answer was picked; 0 if it was given freely.</summary>
     public int Choices { get; init; }
 
+    /// <summary>True if it was right without choices and without help.</summary>
+    public bool IsFree => IsCorrect && Choices == 0 && Hints == 0;
+
     /// <summary>The chord family of the voicing, such as <c>minor</c>: skill is counted for each direction and family.</summary>
     public ChordFamily Family { get; init; }
 

@@ -27,6 +27,18 @@ public sealed record ItemMemory(
     private const int RecentKept = 8;
     private const double MissFade = 0.7;
 
+    /// <summary>How often it was right without choices and without help.</summary>
+    public int FreeAnswers { get; init; }
+
+    /// <summary>On how many days after the first it was recalled so, with no miss before it on that day.</summary>
+    public int FreeDays { get; init; }
+
+    /// <summary>True if it was missed on the last day that it was answered on.</summary>
+    public bool WasMissedLastDay { get; init; }
+
+    /// <summary>The last of the days that <see cref="FreeDays"/> counts; the first day if there are none.</summary>
+    public PracticeDay LastFreeDay { get; init; } = FirstDay;
+
     /// <summary>Misses among the last eight answers.</summary>
     public int RecentMisses => Math.Min(Answers, RecentKept) - BitOperations.PopCount(Recent);
 
@@ -52,18 +64,31 @@ public sealed record ItemMemory(
         0,
         (byte)(attempt.IsCorrect ? 1 : 0),
         attempt.IsCorrect ? SlownessShare * slowness : 0,
-        attempt.Grade);
+        attempt.Grade)
+    {
+        FreeAnswers = attempt.IsFree ? 1 : 0,
+        WasMissedLastDay = !attempt.IsCorrect,
+    };
 
     /// <summary>The memory after one more attempt.</summary>
-    internal ItemMemory After(Attempt attempt, double slowness, Fsrs model) => this with
+    internal ItemMemory After(Attempt attempt, double slowness, Fsrs model)
     {
-        Memory = MemoryMove.Next(Memory, DaysSince(attempt.Day), attempt.Grade, attempt.IsPrimed, model),
-        LastDay = attempt.Day > LastDay ? attempt.Day : LastDay,
-        Answers = Answers + 1,
-        RightAnswers = RightAnswers + (attempt.IsCorrect ? 1 : 0),
-        Lapses = Lapses + (!attempt.IsCorrect && RightAnswers > 0 && (Recent & 1) == 1 ? 1 : 0),
-        Recent = (byte)((Recent << 1) | (attempt.IsCorrect ? 1 : 0)),
-        Slowness = attempt.IsCorrect ? Slowness + (SlownessShare * (slowness - Slowness)) : Slowness,
-        LastGrade = attempt.Grade,
-    };
+        bool wasMissedToday = WasMissedLastDay && attempt.Day <= LastDay;
+        bool isFreeDay = attempt.IsFree && !wasMissedToday && attempt.Day > LastFreeDay && attempt.Day >= LastDay;
+        return this with
+        {
+            Memory = MemoryMove.Next(Memory, DaysSince(attempt.Day), attempt.Grade, attempt.IsPrimed, model),
+            LastDay = attempt.Day > LastDay ? attempt.Day : LastDay,
+            Answers = Answers + 1,
+            RightAnswers = RightAnswers + (attempt.IsCorrect ? 1 : 0),
+            Lapses = Lapses + (!attempt.IsCorrect && RightAnswers > 0 && (Recent & 1) == 1 ? 1 : 0),
+            Recent = (byte)((Recent << 1) | (attempt.IsCorrect ? 1 : 0)),
+            Slowness = attempt.IsCorrect ? Slowness + (SlownessShare * (slowness - Slowness)) : Slowness,
+            LastGrade = attempt.Grade,
+            FreeAnswers = FreeAnswers + (attempt.IsFree ? 1 : 0),
+            FreeDays = FreeDays + (isFreeDay ? 1 : 0),
+            LastFreeDay = isFreeDay ? attempt.Day : LastFreeDay,
+            WasMissedLastDay = wasMissedToday || !attempt.IsCorrect,
+        };
+    }
 }

@@ -65,6 +65,10 @@ internal static class MemoryBytes
         to.Write(item.Recent);
         to.Write(item.Slowness);
         to.Write((int)item.LastGrade);
+        to.Write(item.FreeAnswers);
+        to.Write(item.FreeDays);
+        to.Write(item.LastFreeDay.Number);
+        to.Write(item.WasMissedLastDay);
     }
 
     private static KeyValuePair<ItemKey, ItemMemory> ReadItem(BinaryReader from) => KeyValuePair.Create(
@@ -78,7 +82,13 @@ internal static class MemoryBytes
             from.ReadInt32(),
             from.ReadByte(),
             from.ReadDouble(),
-            (Grade)from.ReadInt32()));
+            (Grade)from.ReadInt32())
+        {
+            FreeAnswers = from.ReadInt32(),
+            FreeDays = from.ReadInt32(),
+            LastFreeDay = new PracticeDay(from.ReadInt32()),
+            WasMissedLastDay = from.ReadBoolean(),
+        });
 
     private static void WriteShape(BinaryWriter to, ShapeKey shape)
     {
