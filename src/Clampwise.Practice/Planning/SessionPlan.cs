@@ -27,6 +27,9 @@ public sealed record SessionPlan(SessionKind Kind, ImmutableArray<PlannedItem> I
     /// <summary>Why there is nothing to ask, in one sentence without its capital; null if there is something.</summary>
     public string? WhyEmpty { get; init; }
 
+    /// <summary>The questions as blocks of one setup, in order; the clamps move once between each two.</summary>
+    public ImmutableArray<PlannedBlock> Blocks => PlannedBlock.Cut(Items);
+
     /// <summary>Every planned question.</summary>
     public IEnumerable<PlannedItem> All => Items.Concat(Close);
 
