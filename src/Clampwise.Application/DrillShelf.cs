@@ -10,15 +10,12 @@ namespace Clampwise.Application;
 public sealed class DrillShelf
 {
     private (ImmutableArray<Drill> Drills, MemoryState Memory, OwnClamps Clamps, Repertoire Repertoire)? _open;
+    private Repertoire? _everything;
 
     /// <summary>A shelf of drills.</summary>
     /// <param name="drills">The drills, in the order in which they open.</param>
     /// <param name="folder">Where drills of the player's own are kept; null if nowhere.</param>
-    public DrillShelf(IEnumerable<Drill> drills, DataFolder? folder = null)
-    {
-        (Drills, Folder) = ([.. drills], folder);
-        Everything = Repertoire.Of(Drills);
-    }
+    public DrillShelf(IEnumerable<Drill> drills, DataFolder? folder = null) => (Drills, Folder) = ([.. drills], folder);
 
     /// <summary>All drills at hand.</summary>
     public ImmutableArray<Drill> Drills { get; private set; }
@@ -26,8 +23,8 @@ public sealed class DrillShelf
     /// <summary>Where drills of the player's own are kept; null if nowhere.</summary>
     public DataFolder? Folder { get; }
 
-    /// <summary>What all of them ask.</summary>
-    public Repertoire Everything { get; private set; }
+    /// <summary>What all of them ask. Made when it is first wanted: the first screen has no need of it.</summary>
+    public Repertoire Everything => _everything ??= Repertoire.Of(Drills);
 
     /// <summary>What can be asked: the drills that are open to a player.</summary>
     /// <param name="memory">What is known of the player.</param>
@@ -58,7 +55,7 @@ public sealed class DrillShelf
         }
 
         Drills = [.. Drills.Where(known => known.Id != drill.Id), drill];
-        Everything = Repertoire.Of(Drills);
+        _everything = null;
         return $"Kept in the drill '{drill.Id}': {Counted.Of(drill.Voicings.Length, "voicing")}.";
     }
 }

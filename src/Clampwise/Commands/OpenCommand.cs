@@ -29,6 +29,8 @@ internal static class OpenCommand
     /// <param name="run">What is done: given the desk, and what shows the screens with or without another page in front of the first.</param>
     public static int WithDesk(Surroundings around, string? dataFolder, int? minutes, TimeSpan patience, Func<ScreenDesk, Func<Func<Frame, Page>?, int>, int> run)
     {
+        // The drills that came with the program are read while the store opens.
+        _ = Task.Run(() => DrillLibrary.Shipped);
         return DataCommand.WithStore(around, dataFolder, store =>
         {
             var settings = new SettingsKeeper(SettingsFile.In(store.Folder));
