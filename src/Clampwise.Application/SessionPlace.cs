@@ -8,6 +8,8 @@ namespace Clampwise.Application;
 /// <param name="desk">The desk.</param>
 public sealed class SessionPlace(Desk desk)
 {
+    private Fault? _unkept;
+
     /// <summary>A session that was put down and can be taken up again; null if there is none.</summary>
     public SessionState? Resting { get; private set; }
 
@@ -17,7 +19,7 @@ public sealed class SessionPlace(Desk desk)
     /// <summary>A planned session, ready to begin. One that waits is ended, with its answers kept: ask first (<see cref="Waiting"/>).</summary>
     public SessionState Start(SessionPlan plan)
     {
-        EndResting();
+        _unkept = EndResting() ?? _unkept;
         return SessionState.Of(plan, new SessionId(desk.Circumstances.NewId()), desk.Record.Memory, desk.Circumstances.NewSeed(), desk.Sound.IsAudible);
     }
 
@@ -28,21 +30,21 @@ public sealed class SessionPlace(Desk desk)
     /// Keeps the session that was put down for the next start. One with no time or no question left is ended instead, so that its
     /// length stands in the log.
     /// </summary>
-    /// <returns>Why it could not be kept; null if all went well.</returns>
+    /// <returns>Why it, or the end of one that another took the place of, could not be kept; null if all went well.</returns>
     public Fault? Close()
     {
         if (desk.Shelf.Folder is not { } folder)
         {
-            return null;
+            return _unkept;
         }
 
         if (Waiting is { } session)
         {
-            return SessionFile.Save(folder, SessionSnapshot.Of(session, desk.Now, desk.Calendar));
+            return SessionFile.Save(folder, SessionSnapshot.Of(session, desk.Now, desk.Calendar)) ?? _unkept;
         }
 
         SessionFile.Forget(folder);
-        return EndResting();
+        return EndResting() ?? _unkept;
     }
 
     /// <summary>Brings back the session that was kept, if it is of today and has something left: else a new plan serves better.</summary>

@@ -116,6 +116,12 @@ internal static class FretboardWords
     public static Fault NearHasOtherStrings(int found, int expected) =>
         new($"the voicing to stay near has {found} strings, the setup has {expected}");
 
+    public static Fault OutsideStrings(string what, int found, int least, int most) => new($"{what} is {found}: this setup takes {least} to {most}");
+
+    public static Fault BadDifficulty(double found) => new(FormattableString.Invariant($"the greatest difficulty is {found}: give points from 0 up, such as 3 or 4.5"));
+
+    public static Fault PositionBeyond(Fret position, Fret highest) => new($"the position is fret {position}, but fingers go no higher than fret {highest} here");
+
     public static Fault NotNegative(string what, int found) => new($"{what} is {found}: give 0 or more");
 
     public static Fault FretOffNeckFor(string what, int fret) => new($"{what} would come to fret {fret}: the neck ends at {Fret.Last}");

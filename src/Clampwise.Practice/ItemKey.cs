@@ -9,9 +9,6 @@ public sealed record ItemKey(ShapeKey Shape, Direction Direction)
 {
     private const string Between = " | ";
 
-    /// <summary>True if both are about the same shape, asked another way.</summary>
-    public bool IsSiblingOf(ItemKey other) => Direction != other.Direction && Shape == other.Shape;
-
     /// <summary>Reads the text form.</summary>
     public static Result<ItemKey> Parse(string text) => text.Split(Between) is [{ Length: > 0 } rig, { Length: > 0 } shape, var code]
         ? Directions.Parse(code).Select(direction => new ItemKey(new ShapeKey(rig, shape), direction))

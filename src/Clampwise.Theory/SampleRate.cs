@@ -31,9 +31,6 @@ public readonly record struct SampleRate
     /// <summary>The frame nearest to a time from the start.</summary>
     public long FrameAt(TimeSpan time) => (long)Math.Round(time.TotalSeconds * Hertz);
 
-    /// <summary>The time of a frame from the start.</summary>
-    public TimeSpan TimeAt(long frame) => TimeSpan.FromSeconds((double)frame / Hertz);
-
     /// <inheritdoc/>
     public override string ToString() => $"{Hertz} Hz";
 }

@@ -22,13 +22,13 @@ internal sealed class Bench : IDisposable
     public CapturedOut Sound { get; } = new();
 
     /// <summary>A desk as the start of the program makes one: what was learned comes from the log.</summary>
-    public Desk Open()
+    public Desk Open(ISoundOut? sound = null)
     {
         int ids = Log.Entries.Count;
         return new Desk(
             new PlayerRecord(Log, MemoryState.Rebuild(Log.Entries, FsrsSettings.Usual)),
             new DrillShelf(DrillLibrary.Load(Folder).Drills, Folder),
-            new SoundInUse(Sound),
+            new SoundInUse(sound ?? Sound),
             new Circumstances(Time, () => new Guid(++ids, 0, 0, new byte[8]), () => 7),
             new PracticeSettings());
     }

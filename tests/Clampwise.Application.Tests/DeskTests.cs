@@ -45,6 +45,20 @@ public class DeskTests
     }
 
     [Fact]
+    public void The_end_of_a_session_that_another_takes_the_place_of_is_missed_at_the_close_if_it_could_not_be_kept()
+    {
+        using var bench = new Bench();
+        Desk desk = bench.Open();
+        var run = new SessionRun(desk, desk.Sessions.Start(DailyPlanner.Plan(desk.Request())), new View());
+        run.Begin();
+        run.Leave();
+        bench.Log.Refusal = new Fault("no room left");
+        _ = desk.Sessions.Start(DailyPlanner.Plan(desk.Request()));
+        bench.Log.Refusal = null;
+        Assert.Equal("no room left", desk.Sessions.Close()!.Message);
+    }
+
+    [Fact]
     public void A_kept_voicing_stands_in_a_drill_of_its_setup_and_is_there_at_the_next_start()
     {
         using var bench = new Bench();

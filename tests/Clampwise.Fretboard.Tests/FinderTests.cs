@@ -121,6 +121,18 @@ public class FinderTests
         Assert.Equal(
             "the number of voicings to show is -1: give 0 or more",
             s_standard.Find(new VoicingQuery { Limit = -1 }).Fault.ToString());
+        Assert.Equal(
+            "the number of strings that ring is 9: this setup takes 0 to 6",
+            s_standard.Find(new VoicingQuery { MinRinging = 9 }).Fault.ToString());
+        Assert.Equal(
+            "the number of strings that sound is 0: this setup takes 1 to 6",
+            s_standard.FindHands(new VoicingQuery { MinStrings = 0 }).Fault.ToString());
+        Assert.Equal(
+            "the greatest difficulty is NaN: give points from 0 up, such as 3 or 4.5",
+            s_standard.Find(new VoicingQuery { MaxDifficulty = double.NaN }).Fault.ToString());
+        Assert.Equal(
+            "the position is fret 20, but fingers go no higher than fret 14 here",
+            s_standard.FindHands(new VoicingQuery { Position = Fret.Of(20) }).Fault.ToString());
     }
 
     [Theory]

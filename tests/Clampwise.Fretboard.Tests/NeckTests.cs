@@ -14,7 +14,7 @@ public class NeckTests
     [InlineData(7, 215.51)]
     [InlineData(12, 324.0)]
     [InlineData(24, 486.0)]
-    public void Fret_positions(int fret, double millimetres) => Assert.Equal(millimetres, Neck.Usual.MillimetresTo(Fret.Of(fret)), 0.01);
+    public void Fret_positions(int fret, double millimetres) => Assert.Equal(millimetres, Neck.Usual.MillimetresBetween(Fret.Nut, Fret.Of(fret)), 0.01);
 
     [Theory]
     [InlineData(628.0)]
@@ -27,7 +27,7 @@ public class NeckTests
         for (int fret = 1; fret <= Fret.Last; fret++)
         {
             remaining -= remaining / 17.817;
-            Assert.Equal(scale - remaining, neck.MillimetresTo(Fret.Of(fret)), 0.05);
+            Assert.Equal(scale - remaining, neck.MillimetresBetween(Fret.Nut, Fret.Of(fret)), 0.05);
         }
     }
 

@@ -180,7 +180,8 @@ public class PlannerTests
         {
             for (int earlier = Math.Max(0, later - 7); earlier < later; earlier++)
             {
-                Assert.False(asked[later].IsSiblingOf(asked[earlier]), $"{asked[earlier]} at {earlier}, {asked[later]} at {later}");
+                bool isSibling = asked[later].Shape == asked[earlier].Shape && asked[later].Direction != asked[earlier].Direction;
+                Assert.False(isSibling, $"{asked[earlier]} at {earlier}, {asked[later]} at {later}");
             }
         }
     }

@@ -27,7 +27,7 @@ public sealed class ClampMove
 
     /// <summary>
     /// The shape with the whole hand moved along. Refused if a finger would leave the neck; a free string that rings or is stopped
-    /// behind the clamps may sound what it did or be out of reach, which <see cref="LinesFor"/> says.
+    /// behind the clamps may sound what it did or be out of reach.
     /// </summary>
     public Result<Voicing> Moved(Voicing voicing)
     {
@@ -61,29 +61,5 @@ public sealed class ClampMove
             yield return "a shape keeps its name only if no free string rings in it";
             yield return $"open strings {string.Join(' ', To.GroundNames)}: {SetupDescription.Of(To).Resemblance}";
         }
-    }
-
-    /// <summary>What the move changes in one voicing, one line a fact.</summary>
-    public IEnumerable<string> LinesFor(Voicing voicing)
-    {
-        if (!Moved(voicing).TryGet(out Voicing? moved, out Fault? fault))
-        {
-            yield return fault.Message;
-            yield break;
-        }
-
-        SoundingString[] staying = [.. moved.Strings.Where((after, i) => after.Pitch is { } pitch && pitch == voicing.Strings[i].Pitch)];
-        if (Frets == 0 || staying.Length == 0)
-        {
-            yield return $"the shape stays {moved.ShapeName}; {voicing.SoundingName} becomes {moved.SoundingName}";
-            yield break;
-        }
-
-        foreach (SoundingString sounding in staying)
-        {
-            yield return $"string {sounding.Number} stays {sounding.Pitch} while the others move {Spoken.Semitones(Frets)}";
-        }
-
-        yield return $"the shape {voicing.ShapeName} becomes {moved.ShapeName}; {voicing.SoundingName} becomes {moved.SoundingName}";
     }
 }

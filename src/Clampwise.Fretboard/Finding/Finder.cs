@@ -23,6 +23,7 @@ public sealed class Finder
     private const int FewestOfChord = 4;
 
     private readonly Lazy<VoicingIndex> _index;
+    private readonly Fret _highest;
     private readonly RowReader _rows;
     private readonly SetReadings _readings = new();
     private readonly ConcurrentDictionary<MusicalKey, KeyRanks> _ranks = [];
@@ -36,6 +37,7 @@ public sealed class Finder
     {
         Setup = setup;
         _rows = new RowReader(setup);
+        _highest = (space ?? FrettingSpace.UsualFor(setup.StringCount)).MaxFret;
         _index = new Lazy<VoicingIndex>(() => VoicingIndex.Build(setup, hand, neck, space));
     }
 
@@ -46,7 +48,8 @@ public sealed class Finder
     public VoicingIndex Index => _index.Value;
 
     /// <summary>
-    /// The voicings that fit, counted, and the best of them. Refused: strings that don't exist, a near voicing with other strings.
+    /// The voicings that fit, counted, and the best of them. Refused: strings that don't exist, more strings than there are, a near
+    /// voicing with other strings, a position beyond the frets that are looked at, a difficulty that is no number of points.
     /// </summary>
     public Result<FindResult> Find(VoicingQuery query)
     {
@@ -182,6 +185,10 @@ public sealed class Finder
         return missing.Count > 0 ? FretboardWords.NoSuchString(missing.Strings.First().Number, Setup.StringCount)
             : count != Setup.StringCount ? FretboardWords.NearHasOtherStrings(count, Setup.StringCount)
             : query.Limit < 0 ? FretboardWords.NotNegative("the number of voicings to show", query.Limit)
+            : query.MinRinging < 0 || query.MinRinging > count ? FretboardWords.OutsideStrings("the number of strings that ring", query.MinRinging, 0, count)
+            : query.MinStrings < 1 || query.MinStrings > count ? FretboardWords.OutsideStrings("the number of strings that sound", query.MinStrings, 1, count)
+            : query.MaxDifficulty is { } most && !(most >= 0.0 && double.IsFinite(most)) ? FretboardWords.BadDifficulty(most)
+            : query.Position is { } position && position > _highest ? FretboardWords.PositionBeyond(position, _highest)
             : null;
     }
 }

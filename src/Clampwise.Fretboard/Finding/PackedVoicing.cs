@@ -38,9 +38,6 @@ internal readonly record struct PackedVoicing(ulong Bits)
 
     public static (int Bass, int Classes) OfKey(int key) => (key >> PitchClass.Count, key & ((1 << PitchClass.Count) - 1));
 
-    /// <summary>The code of the lowest string of some stops.</summary>
-    public static int FirstStop(ulong stops) => (int)stops & ((1 << BitsEach) - 1);
-
     public static PackedVoicing Of(in WalkedFretting fretting, double difficulty)
     {
         ulong steps = (ulong)Steps(difficulty);

@@ -20,9 +20,6 @@ public sealed record Neck
     /// <summary>Nut to bridge: the sounding length of an open string.</summary>
     public double ScaleMillimetres { get; }
 
-    /// <summary>From the nut to a fret.</summary>
-    public double MillimetresTo(Fret fret) => ScaleMillimetres - Remaining(fret.Number);
-
     /// <summary>From one fret to another, whichever is higher.</summary>
     public double MillimetresBetween(Fret one, Fret other) => Math.Abs(Remaining(one.Number) - Remaining(other.Number));
 

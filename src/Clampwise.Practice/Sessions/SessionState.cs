@@ -55,9 +55,6 @@ public sealed record SessionState(SessionId Id, SessionKind Kind, TimeSpan? Leng
     /// <summary>The state before the last answer, to undo it; null if there is none.</summary>
     internal SessionState? BeforeAnswer { get; init; }
 
-    /// <summary>True if the last answer can be undone.</summary>
-    public bool CanUndo => BeforeAnswer is not null && Phase != SessionPhase.Finished;
-
     /// <summary>The time left on a moment; null if it ends with its questions.</summary>
     public TimeSpan? LeftAt(Moment now) => Length is { } length ? length - Clock.At(now) : null;
 

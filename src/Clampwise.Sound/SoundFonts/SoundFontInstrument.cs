@@ -17,7 +17,7 @@ public sealed class SoundFontInstrument : IInstrument
     public string Name => $"{Preset.Name} ({Preset.Bank}:{Preset.Number})";
 
     /// <summary>How many samples are held in memory.</summary>
-    public long SampleCount => _zones.Select(zone => zone.Source.Data).Distinct().Sum(data => (long)data.Length);
+    internal long SampleCount => _zones.Select(zone => zone.Source.Data).Distinct().Sum(data => (long)data.Length);
 
     /// <inheritdoc/>
     public IRendering Start(Performance performance, SampleRate rate) => new SoundFontRendering(_zones, performance, rate, SoundFontMix.Standard);

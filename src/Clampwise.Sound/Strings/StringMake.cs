@@ -35,9 +35,6 @@ internal sealed record StringMake(
         new(0.080, 0.022, 98, 46.25, 12.0, 1.5),
     ];
 
-    /// <summary>True if the string is wound.</summary>
-    public bool IsWound => CoreInch < GaugeInch;
-
     /// <summary>The string of a number.</summary>
     public static StringMake Of(StringNumber number) => s_set[number.Number - 1];
 

@@ -38,9 +38,6 @@ public sealed record ChordSymbol
             : Root == other.Root && Bass == other.Bass ? ChordLikeness.Same : ChordLikeness.OtherSpelling;
     }
 
-    /// <summary>True if both name the same chord over the same bass, whatever the spelling of root and bass.</summary>
-    public bool IsSameChordAs(ChordSymbol other) => LikenessTo(other) != ChordLikeness.OtherChord;
-
     /// <summary>The chord so many semitones up, its root spelled as <see cref="ChordSpelling"/> says; whole octaves change nothing.</summary>
     public ChordSymbol TransposedBy(int semitones) =>
         semitones % PitchClass.Count == 0 ? this : Of(Root.Class + semitones, Quality, BassClass + semitones);

@@ -8,7 +8,4 @@ namespace Clampwise.Theory;
 internal readonly record struct ReadingCandidate(byte RootAboveBass, byte QualityIndex, bool IsBassForeign, short Cost)
 {
     public ChordQuality Quality => ReadingVocabulary.Qualities[QualityIndex];
-
-    /// <summary>The semitones that the bass lies above the root.</summary>
-    public int BassAboveRoot => (PitchClass.Count - RootAboveBass) % PitchClass.Count;
 }

@@ -28,7 +28,7 @@ internal static class FindCommand
 
             if (asked.IsCount(parsed))
             {
-                return asked.Counter(parsed).TryGet(out FrettingCounter? counter, out fault) ? PrintCount(around, counter, read, parsed.GetValue(json)) : around.Refuse(fault);
+                return asked.Counter(parsed, read).TryGet(out FrettingCounter? counter, out fault) ? PrintCount(around, counter, read, parsed.GetValue(json)) : around.Refuse(fault);
             }
 
             if (!Hand.Parse(parsed.GetValue(hand)!).TryGet(out Hand? player, out fault))

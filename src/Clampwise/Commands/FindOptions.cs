@@ -73,8 +73,9 @@ internal sealed class FindOptions
     }
 
     /// <summary>The rules of a count.</summary>
-    public Result<FrettingCounter> Counter(ParseResult parsed) =>
-        BarresOf(parsed.GetValue(_barres)!).Then(barres =>
+    public Result<FrettingCounter> Counter(ParseResult parsed, Setup setup) => parsed.GetValue(_minStrings) is var fewest && (fewest < 1 || fewest > setup.StringCount)
+        ? new Fault($"{_minStrings.Name}: expected 1 to {setup.StringCount}, found {fewest}")
+        : BarresOf(parsed.GetValue(_barres)!).Then(barres =>
             FrettingSpace.Create(parsed.GetValue(_maxFret) ?? FrettingSpace.Usual.MaxFret.Number, parsed.GetValue(_span) ?? FrettingSpace.Usual.Span).Select(space => new FrettingCounter
             {
                 Space = space,

@@ -18,7 +18,7 @@ internal static partial class PlainAnswers
 
     /// <summary>The reasons of a skip as they are typed, for help texts: <c>skip now: not now</c>.</summary>
     public static string Reasons => string.Join("; ", s_reasons.Select(entry =>
-        $"skip {entry.Word}: {SessionWords.Reasons.First(reason => reason.Reason == entry.Reason).Words}"));
+        $"skip {entry.Word}: {SessionInWords.Reasons.First(reason => reason.Reason == entry.Reason).Words}"));
 
     /// <summary>The answer, or what would be one.</summary>
     public static Result<Answer> Read(Question question, TypedLine line)

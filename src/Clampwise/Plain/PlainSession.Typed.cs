@@ -207,7 +207,7 @@ internal sealed partial class PlainSession
     {
         if (!isHeard)
         {
-            _out.WriteLine(SessionWords.NothingHeard(_desk.Sound.IsAudible));
+            _out.WriteLine(SessionInWords.NothingHeard(_desk.Sound.IsAudible));
         }
 
         return true;
@@ -221,7 +221,7 @@ internal sealed partial class PlainSession
             return;
         }
 
-        _out.WriteLine(SessionWords.NothingHeard(isAudible: false));
+        _out.WriteLine(SessionInWords.NothingHeard(isAudible: false));
     }
 
     // It is said in words anyway: silence needs no line of its own.

@@ -25,14 +25,14 @@ internal static class PlainText
         "pause stops the clock, Enter takes it up. later puts the session down until you start it again today. end ends it with its summary.",
         "After the verdict: Enter or next goes on, again plays it, differs says and plays what differs, say says it once more, undo takes the answer back.",
         "Grades, to type after the verdict if you know better how it went:",
-        .. SessionWords.GradesInWords,
+        .. SessionInWords.GradesInWords,
         .. Cautions.All,
     ];
 
     /// <summary>The first line of a session.</summary>
     public static string Begin(SessionState state)
     {
-        string title = SessionWords.Title(state.Kind, state.Title);
+        string title = SessionInWords.Title(state.Kind, state.Title);
         string capital = $"{char.ToUpperInvariant(title[0])}{title[1..]}{Few(state)}";
         return state.Outcomes.IsEmpty ? $"{capital}. Type help for what can be typed." : $"{capital}, taken up again. Type help for what can be typed.";
     }
@@ -63,7 +63,7 @@ internal static class PlainText
     };
 
     /// <summary>What is said of a question put aside.</summary>
-    public static string PutAside(SkipReason reason) => $"Put aside: {SessionWords.Reasons.First(known => known.Reason == reason).Words}.";
+    public static string PutAside(SkipReason reason) => $"Put aside: {SessionInWords.Reasons.First(known => known.Reason == reason).Words}.";
 
     /// <summary>What is said instead of starting one session while another waits: which it is, and how to take it up or to end it.</summary>
     public static string AnotherWaits(SessionState waiting, Desk desk)
@@ -74,14 +74,14 @@ internal static class PlainText
             SessionKind.Weak => "weak",
             _ => desk.Shelf.Drills.FirstOrDefault(drill => drill.Title == waiting.Title) is { } drill ? $"drill {drill.Id}" : "drill",
         };
-        return $"a session waits: {SessionWords.InShort(waiting, desk.Now)}. 'clampwise {command} --plain' takes it up; --new ends it, with its answers kept, and starts this one";
+        return $"a session waits: {SessionInWords.InShort(waiting, desk.Now)}. 'clampwise {command} --plain' takes it up; --new ends it, with its answers kept, and starts this one";
     }
 
     /// <summary>Where the session stands: the drill, why it asks, what is answered, time and questions left.</summary>
     public static string Where(SessionState state, Moment now)
     {
         int toCome = state.Queue.Length + (state.Length is null ? state.Close.Length : state.ClosersLeft) + (state.Phase == SessionPhase.Asking ? 1 : 0);
-        string left = state.LeftAt(now) is { } time ? $"{SessionWords.Clock(time > TimeSpan.Zero ? time : TimeSpan.Zero)} left, " : "";
+        string left = state.LeftAt(now) is { } time ? $"{SessionInWords.Clock(time > TimeSpan.Zero ? time : TimeSpan.Zero)} left, " : "";
         string planned = state.Open is { } open ? $" {open.Planned.Item.Drill.Title}{Part(open.Planned.Part)}." : "";
         return $"{state.Outcomes.Length} answered, {left}{toCome} to come.{planned}";
     }
@@ -143,13 +143,13 @@ internal static class PlainText
 
     /// <summary>What is said when the clock is stopped.</summary>
     public static IEnumerable<string> Paused(SessionState state, Moment now) =>
-        [$"The clock stands at {SessionWords.Clock(state.Clock.At(now))}. Everything answered so far is kept. Let the hands hang for a moment.", PausedWords];
+        [$"The clock stands at {SessionInWords.Clock(state.Clock.At(now))}. Everything answered so far is kept. Let the hands hang for a moment.", PausedWords];
 
     public static IEnumerable<string> Summary(SessionSummary summary) =>
     [
         "",
         summary.Words,
-        $"{SessionWords.Clock(summary.Practised)} practised{(summary.WasCutShort ? ", ended early" : "")}; {summary.FirstSights} met for the first time.",
+        $"{SessionInWords.Clock(summary.Practised)} practised{(summary.WasCutShort ? ", ended early" : "")}; {summary.FirstSights} met for the first time.",
         string.Join(", ", Enum.GetValues<Grade>().Reverse().Select(grade => $"{Word(grade)} {summary.Grades[grade]}")),
         .. summary.Missed.Select(missed => $"Look at again: {OutcomeWords(missed)}."),
         .. summary.Strengthened.Take(3).Select(outcome => $"Lasts longer now, about {Days(outcome.StabilityAfter)}: {OutcomeWords(outcome)}."),
@@ -207,7 +207,7 @@ internal static class PlainText
     private static string OutcomeWords(Outcome outcome) =>
         $"{outcome.Planned.Item.Subject.Voicing.ShapeName}, sounds {outcome.Planned.Item.Subject.Voicing.SoundingName}, {outcome.Planned.Item.Key.Direction.Title()}";
 
-    private static string Part(SessionPart part) => SessionWords.Part(part) is { Length: > 0 } words ? $", {words}" : "";
+    private static string Part(SessionPart part) => SessionInWords.Part(part) is { Length: > 0 } words ? $", {words}" : "";
 
     private static string Days(double days) => days < 1.5 ? "a day" : $"{days:0} days";
 }

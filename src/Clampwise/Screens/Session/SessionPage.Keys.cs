@@ -24,7 +24,7 @@ internal sealed partial class SessionPage
 
     private PageKey[] SkipKeys =>
     [
-        PageKey.Digits(1, SessionWords.Reasons.Count, "reason", Skip),
+        PageKey.Digits(1, SessionInWords.Reasons.Count, "reason", Skip),
         PageKey.On(KeyPress.Esc, "keep the question", () => _isSkipping = false) with { TakesAny = true },
     ];
 
@@ -101,7 +101,7 @@ internal sealed partial class SessionPage
     private void Skip(int number)
     {
         _isSkipping = false;
-        Happen(new SessionEvent.Skipped(_desk.Stamp(), SessionWords.Reasons[number - 1].Reason));
+        Happen(new SessionEvent.Skipped(_desk.Stamp(), SessionInWords.Reasons[number - 1].Reason));
     }
 
     // One step up or down; at either end nothing more is written.
@@ -125,5 +125,5 @@ internal sealed partial class SessionPage
         Say(_desk.Sound.IsAudible);
     }
 
-    private void Say(bool isHeard) => _notice = isHeard ? _notice : SessionWords.NothingHeard(_desk.Sound.IsAudible);
+    private void Say(bool isHeard) => _notice = isHeard ? _notice : SessionInWords.NothingHeard(_desk.Sound.IsAudible);
 }

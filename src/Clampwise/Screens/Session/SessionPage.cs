@@ -32,7 +32,7 @@ internal sealed partial class SessionPage : Page, ISessionView
 
     private SessionState State => _run.State;
 
-    public override string Title => SessionWords.Title(State.Kind, State.Title);
+    public override string Title => SessionInWords.Title(State.Kind, State.Title);
 
     public override string Corner => SessionText.Progress(State, _desk.Now);
 

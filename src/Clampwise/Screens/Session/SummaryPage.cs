@@ -10,7 +10,7 @@ internal sealed class SummaryPage(Frame frame, ScreenDesk desk, SessionSummary s
 {
     private const int BarWidth = 24;
 
-    public override string Title => $"{SessionWords.Title(summary.Kind, summary.Title)}: done";
+    public override string Title => $"{SessionInWords.Title(summary.Kind, summary.Title)}: done";
 
     public override IReadOnlyList<PageKey> Keys => [PageKey.On(KeyPress.Enter, "back to today", frame.Close) with { TakesAny = true }];
 
@@ -25,7 +25,7 @@ internal sealed class SummaryPage(Frame frame, ScreenDesk desk, SessionSummary s
         [
             Line.Empty,
             Line.Of(summary.Words, Tone.Strong),
-            Line.Of($"{SessionWords.Clock(summary.Practised)} practised{(summary.WasCutShort ? ", ended early" : "")}; {summary.FirstSights} met for the first time.", Tone.Quiet),
+            Line.Of($"{SessionInWords.Clock(summary.Practised)} practised{(summary.WasCutShort ? ", ended early" : "")}; {summary.FirstSights} met for the first time.", Tone.Quiet),
             Line.Empty,
             .. Enum.GetValues<Grade>().Reverse().Select(GradeLine),
         ];

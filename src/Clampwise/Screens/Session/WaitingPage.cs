@@ -45,10 +45,10 @@ internal sealed class WaitingPage : Page
     public override IReadOnlyList<Line> Draw(int width, int height) =>
     [
         Line.Empty,
-        .. Line.Wrap($"A session waits: {SessionWords.InShort(_waiting, _desk.Now)}.", width, Tone.Strong),
+        .. Line.Wrap($"A session waits: {SessionInWords.InShort(_waiting, _desk.Now)}.", width, Tone.Strong),
         .. Line.Wrap("Only one can wait. Starting another ends it; its answers are kept.", width, Tone.Quiet),
         Line.Empty,
-        Line.Of("  Enter  ", Tone.Key).And($"end it, and start {SessionWords.Title(_plan.Kind, _plan.Title)}"),
+        Line.Of("  Enter  ", Tone.Key).And($"end it, and start {SessionInWords.Title(_plan.Kind, _plan.Title)}"),
         Line.Of("  g      ", Tone.Key).And("go on with the one that waits"),
         Line.Of("  Esc    ", Tone.Key).And("keep it, and start nothing"),
     ];

@@ -123,7 +123,7 @@ internal sealed class TodayPage(Frame frame, ScreenDesk desk, SettingsKeeper set
         Line enter = Line.Of(" Enter  ", Tone.Key);
         if (desk.Sessions.Resting is { } resting)
         {
-            return enter.And("Go on", Tone.Strong).And($"              {SessionWords.InShort(resting, desk.Now)}", Tone.Quiet);
+            return enter.And("Go on", Tone.Strong).And($"              {SessionInWords.InShort(resting, desk.Now)}", Tone.Quiet);
         }
 
         int fresh = plan.All.Count(planned => planned.Item is var item && !desk.Record.Memory.Items.ContainsKey(item.Key));

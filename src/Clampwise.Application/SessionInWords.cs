@@ -3,7 +3,7 @@ using Clampwise.Practice;
 namespace Clampwise.Application;
 
 /// <summary>What every face of the program says of a session.</summary>
-public static class SessionWords
+public static class SessionInWords
 {
     /// <summary>Why a question may be skipped, in the order in which it is offered.</summary>
     public static IReadOnlyList<(SkipReason Reason, string Words)> Reasons { get; } =
