@@ -132,6 +132,8 @@ public class MemoryStateTests
         Assert.Equal(expected.UsualTimes.OrderBy(p => p.Key), found.UsualTimes.OrderBy(p => p.Key));
         Assert.Equal(expected.Skills.OrderBy(p => p.Key.ToString()), found.Skills.OrderBy(p => p.Key.ToString()));
         Assert.Equal(expected.Confusions.OrderBy(p => p.Key.ToString()), found.Confusions.OrderBy(p => p.Key.ToString()));
+        Assert.Equal(expected.Correction, found.Correction);
+        Assert.Equal(expected.FirstAnswers, found.FirstAnswers);
         Assert.Equal((expected.LatestAt, expected.AttemptCount), (found.LatestAt, found.AttemptCount));
     }
 }

@@ -58,13 +58,13 @@ public class SkillTests
         Assert.InRange(after - before, 0.05, 0.25);
     }
 
-    [Fact]
-    public void New_items_come_as_the_load_allows()
+    [Theory]
+    [InlineData(0.95, 20)]
+    [InlineData(0.74, 10)]
+    [InlineData(0.5, 4)]
+    public void New_items_come_as_the_first_answers_of_a_later_day_bear(double right, int items)
     {
-        int Allowed(int today, int later) => NewItems.Allowance(60, [today, later, later, later, later, later, later]);
-        Assert.Equal(20, Allowed(0, 0));
-        Assert.Equal(0, Allowed(60, 10));
-        Assert.Equal(0, Allowed(10, 70));
-        Assert.InRange(Allowed(50, 20), 1, 10);
+        MemoryState memory = Examples.Nothing with { FirstAnswers = new FirstAnswers(40, right) };
+        Assert.Equal(items, NewItems.Allowance(new PlanRequest(Examples.Harbour, memory, Examples.Today, 1)));
     }
 }

@@ -51,10 +51,10 @@ public class SnapshotTests
     {
         Player before = Started();
         var snapshot = SessionSnapshot.Of(before.State, before.Now.Now, PracticeCalendar.Utc);
-        var less = Repertoire.Of([Examples.Lantern]);
+        var less = Repertoire.Of([Examples.Quay with { Directions = [Direction.SeeShapeSayShapeName] }]);
         SessionState restored = snapshot.Restore(less, before.State.Memory, LogReading.Attempts(before.Log));
         Assert.NotEmpty(restored.Queue);
-        Assert.All(restored.Queue, planned => Assert.Equal(Examples.Lantern.Id, planned.Item.Drill.Id));
+        Assert.All(restored.Queue, planned => Assert.Equal(Direction.SeeShapeSayShapeName, planned.Item.Key.Direction));
     }
 
 }

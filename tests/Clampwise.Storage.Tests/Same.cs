@@ -38,6 +38,8 @@ internal static class Same
         Assert.Equal(Sorted(expected.UsualTimes), Sorted(found.UsualTimes));
         Assert.Equal(Sorted(expected.Skills), Sorted(found.Skills));
         Assert.Equal(Sorted(expected.Confusions), Sorted(found.Confusions));
+        Assert.Equal(expected.Correction, found.Correction);
+        Assert.Equal(expected.FirstAnswers, found.FirstAnswers);
     }
 
     private static IEnumerable<KeyValuePair<TKey, TValue>> Sorted<TKey, TValue>(ImmutableDictionary<TKey, TValue> all) where TKey : notnull =>

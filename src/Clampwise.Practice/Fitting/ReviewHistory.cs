@@ -31,12 +31,10 @@ internal sealed class ReviewHistory
             bool isKnown = items.TryGetValue(attempt.Item, out var item);
             ImmutableArray<Review>.Builder reviews = isKnown ? item.Reviews : ImmutableArray.CreateBuilder<Review>();
             int days = isKnown ? Math.Max(0, attempt.Day - item.Last) : 0;
-            reviews.Add(new Review(days, attempt.Grade, GuessChanceOf(attempt), isKnown && days > 0 && !attempt.IsPrimed, attempt.IsPrimed, order));
+            reviews.Add(new Review(days, attempt.Grade, attempt.Luck, isKnown && days > 0 && !attempt.IsPrimed, attempt.IsPrimed, order));
             items[attempt.Item] = (reviews, isKnown && item.Last > attempt.Day ? item.Last : attempt.Day);
         }
 
         return new ReviewHistory([.. items.Values.Select(item => item.Reviews.ToImmutable())], attempts.Length);
     }
-
-    private static double GuessChanceOf(Attempt attempt) => attempt.Choices > 0 ? 1.0 / attempt.Choices : attempt.Item.Direction.Facts().Luck;
 }

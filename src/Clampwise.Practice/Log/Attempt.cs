@@ -54,6 +54,9 @@ public sealed record Attempt(
     /// <summary>True if it was right without choices and without help.</summary>
     public bool IsFree => IsCorrect && Choices == 0 && Hints == 0;
 
+    /// <summary>The chance of being right by luck, 0 to 1.</summary>
+    public double Luck => Choices > 0 ? 1.0 / Choices : Item.Direction.Facts().Luck;
+
     /// <summary>The chord family of the voicing, such as <c>minor</c>: skill is counted for each direction and family.</summary>
     public ChordFamily Family { get; init; }
 

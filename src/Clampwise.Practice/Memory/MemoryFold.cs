@@ -9,6 +9,8 @@ internal sealed class MemoryFold(MemoryState start)
     private readonly ImmutableDictionary<Direction, UsualTime>.Builder _times = start.UsualTimes.ToBuilder();
     private readonly ImmutableDictionary<SkillKey, Skill>.Builder _skills = start.Skills.ToBuilder();
     private readonly ImmutableDictionary<Confusion, ConfusionCount>.Builder _confusions = start.Confusions.ToBuilder();
+    private Correction _correction = start.Correction;
+    private FirstAnswers _firstAnswers = start.FirstAnswers;
     private DateTimeOffset _latest = start.LatestAt;
     private int _count = start.AttemptCount;
 
@@ -18,6 +20,7 @@ internal sealed class MemoryFold(MemoryState start)
         double slowness = usual.Slowness(attempt.Thinking);
         if (_items.TryGetValue(attempt.Item, out ItemMemory? known))
         {
+            AddCorrection(attempt, known);
             _items[attempt.Item] = known.After(attempt, slowness, start.Model);
         }
         else
@@ -42,6 +45,8 @@ internal sealed class MemoryFold(MemoryState start)
         UsualTimes = _times.ToImmutable(),
         Skills = _skills.ToImmutable(),
         Confusions = _confusions.ToImmutable(),
+        Correction = _correction,
+        FirstAnswers = _firstAnswers,
         LatestAt = _latest,
         AttemptCount = _count,
     };
@@ -58,6 +63,16 @@ internal sealed class MemoryFold(MemoryState start)
         foreach (SkillKey key in new SkillKey[] { new(attempt.Item.Direction, null), new(attempt.Item.Direction, attempt.Family) })
         {
             _skills[key] = (_skills.TryGetValue(key, out Skill skill) ? skill : default).After(isRight, foreseen);
+        }
+    }
+
+    // Only what was answered cold, on a later day and without help, says how well it was remembered.
+    private void AddCorrection(Attempt attempt, ItemMemory known)
+    {
+        if (attempt is { IsPrimed: false, Hints: 0 } && known.DaysSince(attempt.Day) is > 0 and var days)
+        {
+            _correction = _correction.After(known, days, attempt.IsCorrect, attempt.Luck, start.Model);
+            _firstAnswers = known.FirstDay == known.LastDay ? _firstAnswers.After(attempt.IsCorrect, attempt.Luck) : _firstAnswers;
         }
     }
 

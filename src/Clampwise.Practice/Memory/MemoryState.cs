@@ -25,6 +25,12 @@ public sealed record MemoryState
     /// <summary>What was taken for what.</summary>
     public ImmutableDictionary<Confusion, ConfusionCount> Confusions { get; init; } = ImmutableDictionary<Confusion, ConfusionCount>.Empty;
 
+    /// <summary>What the player's own answers say beyond the model.</summary>
+    public Correction Correction { get; init; } = Correction.None;
+
+    /// <summary>How the first answers of a later day go.</summary>
+    public FirstAnswers FirstAnswers { get; init; } = FirstAnswers.Guess;
+
     /// <summary>When the last attempt was answered; the earliest instant if there is none.</summary>
     public DateTimeOffset LatestAt { get; init; } = DateTimeOffset.MinValue;
 
@@ -64,8 +70,11 @@ public sealed record MemoryState
     /// <summary>True if an attempt comes after all others in time, so that adding it equals rebuilding.</summary>
     public bool IsNext(Attempt attempt) => attempt.At > LatestAt;
 
-    /// <summary>The chance of recall of an item on a day; null if it was never answered.</summary>
-    public double? Recall(ItemKey item, PracticeDay day) => Items.TryGetValue(item, out ItemMemory? memory) ? memory.RecallOn(day, Model) : null;
+    /// <summary>The chance of recall of an item on a day, corrected by the player's own answers; null if it was never answered.</summary>
+    public double? Recall(ItemKey item, PracticeDay day) => Items.TryGetValue(item, out ItemMemory? memory) ? RecallOf(memory, day) : null;
+
+    /// <summary>The chance of recall on a day, corrected by the player's own answers.</summary>
+    public double RecallOf(ItemMemory item, PracticeDay day) => Correction.Recall(item, item.DaysSince(day), Model);
 
     /// <summary>The usual thinking time in a direction.</summary>
     public UsualTime UsualTimeIn(Direction direction) =>

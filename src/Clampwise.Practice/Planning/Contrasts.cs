@@ -3,6 +3,9 @@ namespace Clampwise.Practice;
 /// <summary>Which shape the player should meet beside which: for each shape the one that it was most often taken for, or that was taken for it.</summary>
 internal sealed class Contrasts
 {
+    /// <summary>So many pairs come in a session at most.</summary>
+    public const int MostPairs = 3;
+
     // Once may be a slip; what happened twice of late is a confusion (our judgement).
     private const double LeastWeight = 1.5;
     private readonly Dictionary<ShapeKey, ShapeKey> _others = [];

@@ -12,41 +12,33 @@ internal sealed class Interleaver(int spacing, Func<ItemKey, ItemKey?> contrastO
     private const int LookAhead = 12;
 
     /// <summary>
-    /// The items in order of asking. Where none can keep its distance to the ones before it, a filler steps between; when those
-    /// run out too, the rest is left out.
+    /// The items in order of asking. Where none can keep its distance to the ones before it, the distance shrinks.
     /// </summary>
-    public ImmutableArray<PlannedItem> Order(IEnumerable<PlannedItem> byWorth, IEnumerable<PlannedItem> before, IEnumerable<PlannedItem>? fillers = null)
+    public ImmutableArray<PlannedItem> Order(IEnumerable<PlannedItem> byWorth)
     {
         List<PlannedItem> waiting = [.. byWorth];
-        List<PlannedItem> between = [.. fillers ?? []];
-        List<PlannedItem> placed = [.. before];
-        List<ItemKey> keys = [.. placed.Select(planned => planned.Item.Key)];
-        int start = placed.Count;
-        while (waiting.Count > 0 && (TryPlace(waiting, placed, keys) || TryPlace(between, placed, keys)))
+        List<PlannedItem> placed = [];
+        List<ItemKey> keys = [];
+        while (waiting.Count > 0)
         {
+            int index = -1;
+            for (int distance = spacing; index < 0 && distance > 0; distance--)
+            {
+                index = Next(waiting, placed, keys, distance);
+            }
+
+            placed.Add(waiting[index]);
+            keys.Add(waiting[index].Item.Key);
+            waiting.RemoveAt(index);
         }
 
-        return [.. placed.Skip(start)];
+        return [.. placed];
     }
 
-    private bool TryPlace(List<PlannedItem> from, List<PlannedItem> placed, List<ItemKey> keys)
-    {
-        int index = Next(from, placed, keys);
-        if (index < 0)
-        {
-            return false;
-        }
-
-        placed.Add(from[index]);
-        keys.Add(from[index].Item.Key);
-        from.RemoveAt(index);
-        return true;
-    }
-
-    private int Next(List<PlannedItem> waiting, List<PlannedItem> placed, List<ItemKey> keys)
+    private int Next(List<PlannedItem> waiting, List<PlannedItem> placed, List<ItemKey> keys, int distance)
     {
         PlannedItem? last = placed.Count > 0 ? placed[^1] : null;
-        if (last is not null && contrastOf(last.Item.Key) is { } contrast && Spacing.Allows(contrast, keys, spacing)
+        if (last is not null && contrastOf(last.Item.Key) is { } contrast && Spacing.Allows(contrast, keys, distance)
             && waiting.FindIndex(planned => planned.Item.Key == contrast) is var found and >= 0)
         {
             return found;
@@ -58,12 +50,13 @@ internal sealed class Interleaver(int spacing, Func<ItemKey, ItemKey?> contrastO
         for (int index = 0; index < waiting.Count && seen < LookAhead; index++)
         {
             PracticeItem item = waiting[index].Item;
-            if (!Spacing.Allows(item.Key, keys, spacing))
+            if (!Spacing.Allows(item.Key, keys, distance))
             {
                 continue;
             }
 
-            double cost = (seen++ * 0.1) + (last is null ? 0 : Sameness(item, last.Item)) + WaitFor(item.Key, waiting, keys);
+            // A shape that is to come several times begins early, so that it can keep its distance.
+            double cost = (seen++ * 0.1) - waiting.Count(planned => planned.Item.Key.Shape == item.Key.Shape) + (last is null ? 0 : Sameness(item, last.Item)) + WaitFor(item.Key, waiting, keys);
             (best, least) = cost < least ? (index, cost) : (best, least);
         }
 

@@ -1,54 +1,62 @@
-using System.Collections.Immutable;
-
 namespace Clampwise.Practice;
 
 /// <summary>Which new items a session takes in, and how many.</summary>
 internal static class NewItems
 {
-    private const int DaysAhead = 7;
+    private const double MostAMinute = 1.35;
+    private const double LeastShare = 0.2;
+    private const double NoneBelow = 0.6;
+    private const double AllFrom = 0.88;
+    private const int ShapesOf = 3;
 
-    // One new item costs about so many questions within the next days, its first sight and its repeat counted in (worked out from
-    // the first intervals of the default weights).
-    private const double QuestionsEach = 4;
-    private const double MostShare = 1.0 / 3;
-
-    /// <summary>As many as the load of the coming days leaves room for.</summary>
-    /// <param name="perSession">Questions that fit into a session.</param>
-    /// <param name="dueByDay">What is due today and on the coming days.</param>
-    public static int Allowance(int perSession, ImmutableArray<int> dueByDay)
+    /// <summary>
+    /// How many a day bears: the more of this player's first answers of a later day go right, the more; 80 to 90 % right make the best practice
+    /// (Wilson et al. 2019, The eighty five percent rule for optimal learning, Nature Communications 10).
+    /// </summary>
+    public static int Allowance(PlanRequest request)
     {
-        int today = dueByDay[0];
-        double load = dueByDay.Take(DaysAhead).Sum() / (double)DaysAhead;
-        double free = Math.Min(perSession - today, (perSession - load) * DaysAhead / QuestionsEach);
-        return (int)Math.Clamp(free, 0, perSession * MostShare);
-    }
-
-    // First one direction of every shape, then a second of each, and so on.
-    private static IEnumerable<PracticeItem> Rounds(PracticeItem[] ranked)
-    {
-        var met = new Dictionary<ShapeKey, int>();
-        return ranked
-            .Select(item => (Item: item, Round: met[item.Key.Shape] = met.GetValueOrDefault(item.Key.Shape) + 1))
-            .ToArray().OrderBy(entry => entry.Round).Select(entry => entry.Item);
+        double share = Math.Clamp((request.Memory.FirstAnswers.Right - NoneBelow) / (AllFrom - NoneBelow), LeastShare, 1);
+        return Math.Max(1, (int)(request.Length.TotalMinutes * MostAMinute * share));
     }
 
     /// <summary>
-    /// The new items in the order in which to take them in: likeliest to go right first, one direction of a shape at a time. A shape
-    /// that was never met is seen and named first, however the player fares with that: nobody can place or hear what was never shown.
+    /// The new items in the order in which to take them in. The other name of a shape comes in the next session with it; then two directions of
+    /// shapes that were met to each new shape, those directions first that have come least often, each shape once a day while others are left; a first day has other names and other directions too.
     /// </summary>
     public static IEnumerable<PracticeItem> InOrder(IEnumerable<PracticeItem> items, MemoryState memory, PracticeDay today)
     {
-        HashSet<ShapeKey> met = [.. memory.Items.Keys.Select(key => key.Shape)];
-        var entries = items.Where(item => !memory.Items.ContainsKey(item.Key))
-            .Select((item, order) => (Item: item, Chance: Math.Round(Prediction.Known(item, memory, today), 2), Order: order))
-            .ToArray();
-        var best = entries.GroupBy(entry => entry.Item.Key.Shape).ToDictionary(shape => shape.Key, shape => shape.Max(entry => entry.Chance));
-        bool IsFirstSight(PracticeItem item) => item.Key.Direction == Directions.First && !met.Contains(item.Key.Shape);
-        PracticeItem[] ranked = [.. entries
-            .OrderByDescending(entry => IsFirstSight(entry.Item) ? best[entry.Item.Key.Shape] : entry.Chance)
-            .ThenByDescending(entry => IsFirstSight(entry.Item))
-            .ThenBy(entry => entry.Order)
-            .Select(entry => entry.Item)];
-        return Rounds(ranked);
+        var metOn = new Dictionary<ShapeKey, PracticeDay>();
+        var asked = new Dictionary<Direction, int>();
+        foreach ((ItemKey key, ItemMemory item) in memory.Items)
+        {
+            asked[key.Direction] = asked.GetValueOrDefault(key.Direction) + 1;
+            metOn[key.Shape] = metOn.TryGetValue(key.Shape, out PracticeDay day) && day > item.FirstDay ? day : item.FirstDay;
+        }
+
+        PracticeItem[] fresh = [.. items.Where(item => !memory.Items.ContainsKey(item.Key))];
+        ILookup<bool, PracticeItem> byMet = fresh.ToLookup(item => metOn.ContainsKey(item.Key.Shape));
+        PracticeItem[] further = [.. byMet[true].Where(item => metOn[item.Key.Shape] < today)];
+        PracticeItem[] names = [.. further.Where(IsOtherName)];
+        HashSet<ShapeKey> named = [.. names.Select(item => item.Key.Shape)];
+        PracticeItem[] others = [.. Balanced(further.Where(item => !named.Contains(item.Key.Shape)), asked).DistinctBy(item => item.Key.Shape)];
+        PracticeItem[] shapes = [.. byMet[false].DistinctBy(item => item.Key.Shape).Select(item => FirstOf(item, byMet[false]))];
+        return names.Concat(Mixed(others, shapes)).Concat(byMet[false].Where(IsOtherName)).Concat(further).Concat(Balanced(byMet[false], asked)).Distinct();
     }
+
+    private static bool IsOtherName(PracticeItem item) => item.Key.Direction == Direction.SeeShapeSaySoundingName;
+
+    // A shape that was never met is seen and named first: nobody can place or hear what was never shown.
+    private static PracticeItem FirstOf(PracticeItem any, IEnumerable<PracticeItem> unmet) =>
+        any.Key.Direction == Directions.First ? any : unmet.FirstOrDefault(item => item.Key == any.Key with { Direction = Directions.First }) ?? any;
+
+    // The direction that has come least often first, one item of each in turn.
+    private static IEnumerable<PracticeItem> Balanced(IEnumerable<PracticeItem> items, Dictionary<Direction, int> asked) => items
+        .GroupBy(item => item.Key.Direction)
+        .SelectMany(group => group.Select((item, place) => (item, rank: asked.GetValueOrDefault(group.Key) + place)))
+        .OrderBy(pair => pair.rank).Select(pair => pair.item);
+
+    private static IEnumerable<PracticeItem> Mixed(PracticeItem[] others, PracticeItem[] shapes) =>
+        others.Select((item, place) => (item, place: (place + 0.5) / (ShapesOf - 1)))
+            .Concat(shapes.Select((item, place) => (item, place: place + 0.25)))
+            .OrderBy(pair => pair.place).Select(pair => pair.item);
 }

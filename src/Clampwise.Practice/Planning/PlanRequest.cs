@@ -12,17 +12,23 @@ public sealed record PlanRequest(Repertoire Repertoire, MemoryState Memory, Prac
     /// <summary>Fifteen minutes.</summary>
     public static TimeSpan UsualLength { get; } = TimeSpan.FromMinutes(15);
 
+    /// <summary>Two moves, so three setups: nobody moves a clamp more often in a quarter of an hour.</summary>
+    public const int UsualMoves = 2;
+
     /// <summary>How long the session is to last.</summary>
     public TimeSpan Length { get; init; } = UsualLength;
 
     /// <summary>The directions wished. Changes in time are left out unless asked for: they take the instrument and a minute each.</summary>
     public ImmutableHashSet<Direction> Directions { get; init; } = [.. Practice.Directions.All.Where(direction => !direction.IsInTime())];
 
+    /// <summary>How often the clamps may move in a session; null if setups may mix, as when no guitar is in hand.</summary>
+    public int? MostMoves { get; init; } = UsualMoves;
+
     /// <summary>True if there is sound; without, everything that is heard is left out.</summary>
     public bool CanListen { get; init; } = true;
 
-    /// <summary>True to fill the whole time with what is not due yet; false to stop when what is due, weak or new is done.</summary>
-    public bool FillsTime { get; init; } = true;
+    /// <summary>True to fill the whole time with what is not due yet, for who chose a drill; else the day has an end.</summary>
+    public bool FillsTime { get; init; }
 
     /// <summary>Why nothing is asked.</summary>
     internal string WhyEmpty => Items.Any() ? PlanningWords.AllAskedToday

@@ -23,7 +23,7 @@ public static class QuizPlanner
             .OrderByDescending(entry => entry.Lot)
             .Select(entry => new PlannedItem(entry.Item, request.Memory.Items.ContainsKey(entry.Item.Key) ? SessionPart.Ahead : SessionPart.New))];
         int spacing = Spacing.For(items.Select(item => item.Key.Shape).Distinct().Count());
-        ImmutableArray<PlannedItem> ordered = new Interleaver(spacing, _ => null).Order(drawn.Take(count * 2), []);
+        ImmutableArray<PlannedItem> ordered = new Interleaver(spacing, _ => null).Order(drawn.Take(count));
         return new SessionPlan(SessionKind.Quiz, [.. ordered.Take(count)], [], null);
     }
 

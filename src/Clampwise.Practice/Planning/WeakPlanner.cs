@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace Clampwise.Practice;
 
-/// <summary>Plans the review of weak shapes: the weakest, beside what they are taken for, and an easy close.</summary>
+/// <summary>Plans the review of weak shapes: the weakest, beside what they are taken for.</summary>
 public static class WeakPlanner
 {
     /// <summary>Twelve shapes.</summary>
@@ -19,12 +19,19 @@ public static class WeakPlanner
             return new SessionPlan(SessionKind.Weak, [], [], null);
         }
 
-        var work = new DailyWork(request, items);
-        PlannedItem[] chosen = [.. work.AddContrasts([.. weak.Take(count).Select(shape => new PlannedItem(shape.Item, SessionPart.Weak))])];
-        PlannedItem[] close = [.. work.Easy(0.95, new Random(request.Seed))
-            .Where(item => chosen.All(planned => planned.Item.Key.Shape != item.Key.Shape)).Take(1)
-            .Select(item => new PlannedItem(item, SessionPart.Close))];
+        var contrasts = new Contrasts(request.Memory, request.Today);
+        HashSet<ItemKey> taken = [.. weak.Take(count).Select(shape => shape.Item.Key)];
+        PlannedItem[] chosen = [.. weak.Take(count).SelectMany(shape => WithContrast(shape.Item, contrasts, request, taken))];
         int spacing = Spacing.For(chosen.Select(planned => planned.Item.Key.Shape).Distinct().Count());
-        return new SessionPlan(SessionKind.Weak, new Interleaver(spacing, work.ContrastOf).Order(chosen, []), [.. close], null);
+        return new SessionPlan(SessionKind.Weak, new Interleaver(spacing, contrasts.Of).Order(chosen), [], null);
+    }
+
+    private static IEnumerable<PlannedItem> WithContrast(PracticeItem item, Contrasts contrasts, PlanRequest request, HashSet<ItemKey> taken)
+    {
+        yield return new PlannedItem(item, SessionPart.Weak);
+        if (contrasts.Of(item.Key) is { } other && request.Memory.Items.ContainsKey(other) && request.Repertoire.Find(other) is { } beside && taken.Add(other))
+        {
+            yield return new PlannedItem(beside, SessionPart.Contrast);
+        }
     }
 }

@@ -65,7 +65,7 @@ public sealed record SessionState(SessionId Id, SessionKind Kind, TimeSpan? Leng
             Title = plan.Title,
             Queue = plan.Items,
             Close = plan.Close,
-            ClosersLeft = plan.Length is null ? Math.Min(SessionPlan.Closers, plan.Close.Length) : SessionPlan.Closers,
+            ClosersLeft = Math.Min(SessionPlan.Closers, plan.Close.Length),
             CanListen = canListen,
             Spacing = Practice.Spacing.For(plan.All.Select(planned => planned.Item.Key.Shape).Distinct().Count()),
         };

@@ -33,6 +33,10 @@ internal static class MemoryBytes
             writer.Write(pair.Value.Weight);
             writer.Write(pair.Value.Last.Number);
         });
+        WriteNumbers(to, state.Correction.Weights);
+        WriteNumbers(to, state.Correction.Spread);
+        to.Write(state.FirstAnswers.Weight);
+        to.Write(state.FirstAnswers.Right);
     }
 
     public static MemoryState Read(BinaryReader from, MemoryState empty) => empty with
@@ -48,6 +52,8 @@ internal static class MemoryBytes
         Confusions = ReadAll(from, reader => KeyValuePair.Create(
             new Confusion(ReadShape(reader), ReadShape(reader)),
             new ConfusionCount(reader.ReadInt32(), reader.ReadDouble(), new PracticeDay(reader.ReadInt32())))),
+        Correction = Correction.Of(ReadNumbers(from), ReadNumbers(from)),
+        FirstAnswers = new FirstAnswers(from.ReadDouble(), from.ReadDouble()),
     };
 
     private static void WriteItem(BinaryWriter to, KeyValuePair<ItemKey, ItemMemory> pair)
@@ -89,6 +95,17 @@ internal static class MemoryBytes
             LastFreeDay = new PracticeDay(from.ReadInt32()),
             WasMissedLastDay = from.ReadBoolean(),
         });
+
+    private static void WriteNumbers(BinaryWriter to, ImmutableArray<double> numbers)
+    {
+        to.Write(numbers.Length);
+        foreach (double number in numbers)
+        {
+            to.Write(number);
+        }
+    }
+
+    private static ImmutableArray<double> ReadNumbers(BinaryReader from) => [.. Enumerable.Range(0, from.ReadInt32()).Select(_ => from.ReadDouble())];
 
     private static void WriteShape(BinaryWriter to, ShapeKey shape)
     {

@@ -109,7 +109,7 @@ public class PlainTalkTests
         PlainTalk talk = PlainTalk.OnTheClock(Direction.SeeShapeSayShapeName, "(10)", "pause", "(600)", "1", "", "clock", "(2)", "d", "pause", "(60)", "go on", "end");
         Assert.Contains("The clock stands at 0:10.", talk.Out);
         Assert.Contains("The clock stands: Enter goes on", talk.Out);
-        Assert.Contains("0 answered, 14:50 left, 4 to come.", talk.Out);
+        Assert.Contains("0 answered, 14:50 left, 2 to come.", talk.Out);
         Assert.Contains("0:12 practised, ended early", talk.Out);
         Assert.Equal(TimeSpan.FromSeconds(12), talk.Log.Attempts.Single().Thinking);
     }
