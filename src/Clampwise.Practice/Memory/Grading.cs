@@ -1,8 +1,8 @@
 namespace Clampwise.Practice;
 
 /// <summary>
-/// The grade of a recall. A right answer is never missed and a wrong one always is; a hint, a likely guess or a slow answer makes
-/// it strained; at first sight nothing is instant.
+/// The grade of a recall. A right answer is never missed and a wrong one always is; a hint, a likely guess, a slow answer, or
+/// a choice of a shape that was never right without choices makes it strained; at first sight nothing is instant.
 /// </summary>
 public static class Grading
 {
@@ -23,7 +23,8 @@ public static class Grading
             return Grade.Missed;
         }
 
-        if (evidence.Hints > 0 || evidence.Slowness > SlowAbove || KnownGivenRight(evidence.RecallBefore, evidence.GuessChance) < KnownFrom)
+        if (evidence.Hints > 0 || evidence.IsOnlyChosen || evidence.Slowness > SlowAbove
+            || KnownGivenRight(evidence.RecallBefore, evidence.GuessChance) < KnownFrom)
         {
             return Grade.Strained;
         }

@@ -39,6 +39,9 @@ public sealed record ItemMemory(
     /// <summary>The last of the days that <see cref="FreeDays"/> counts; the first day if there are none.</summary>
     public PracticeDay LastFreeDay { get; init; } = FirstDay;
 
+    /// <summary>True if the last answer was right.</summary>
+    public bool WasRight => (Recent & 1) == 1;
+
     /// <summary>Misses among the last eight answers.</summary>
     public int RecentMisses => Math.Min(Answers, RecentKept) - BitOperations.PopCount(Recent);
 

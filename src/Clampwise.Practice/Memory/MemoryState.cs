@@ -87,4 +87,8 @@ public sealed record MemoryState
     /// <summary>True if the shape was asked in another direction on that day, so that an answer now would be warm.</summary>
     public bool IsPrimed(ItemKey item, PracticeDay day) => Directions.All.Any(direction =>
         direction != item.Direction && Items.TryGetValue(item with { Direction = direction }, out ItemMemory? sibling) && sibling.LastDay == day);
+
+    /// <summary>True if a shape was once right in a direction in which luck has no part, without choices and without help.</summary>
+    public bool WasRightFreely(ShapeKey shape) => Directions.All.Any(direction =>
+        direction.Facts() is { Luck: 0, IsInTime: false } && Items.TryGetValue(new ItemKey(shape, direction), out ItemMemory? memory) && memory.FreeAnswers > 0);
 }

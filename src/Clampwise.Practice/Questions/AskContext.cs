@@ -29,5 +29,14 @@ public sealed record AskContext(Repertoire Repertoire, MemoryState Memory, Pract
         return [.. known, .. made.Where(test).Take(count - known.Length)];
     }
 
+    /// <summary>
+    /// True if a name is picked from choices: as the settings ask, until the shape has been right twice in the direction and was right the last
+    /// time. From then on it is typed, and choices come back only after a miss.
+    /// </summary>
+    internal bool OffersChoices(ItemKey item) => Options.OffersNames
+        && Memory.Items.GetValueOrDefault(item) is not { RightAnswers: >= RightBefore, WasRight: true };
+
+    private const int RightBefore = 2;
+
     private const double Chance = 0.4;
 }

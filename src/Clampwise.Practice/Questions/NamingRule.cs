@@ -23,7 +23,7 @@ internal sealed class NamingRule : DirectionRule
     public override Question Make(PracticeItem item, AskContext context)
     {
         Voicing subject = item.Subject.Voicing;
-        ImmutableArray<Choice> choices = context.Options.OffersNames ? ChoicesFor(item, context) : [];
+        ImmutableArray<Choice> choices = context.OffersChoices(item.Key) ? ChoicesFor(item, context) : [];
         return new Question(item, choices.IsEmpty ? AnswerForm.Name : AnswerForm.Choose, QuestionWords.AskName(item.Key.Direction, subject.Setup))
         {
             Drawn = _isHeard ? [] : [subject],
@@ -88,29 +88,20 @@ internal sealed class NamingRule : DirectionRule
     private ImmutableArray<Choice> ChoicesFor(PracticeItem item, AskContext context)
     {
         Voicing subject = item.Subject.Voicing;
-        int wanted = context.Options.ChoiceCount - 1;
-        IEnumerable<Choice> likely = context.Alternatives(item, int.MaxValue, other => IsWrong(subject, other.Voicing))
-            .Select(other => ChoiceOf(other.Voicing));
-        IEnumerable<Choice> trap = TrapOf(subject) is { } set && IsWrong(subject, set.Voicing) && IsPlain(set.Voicing) ? [ChoiceOf(set.Voicing)] : [];
-        IEnumerable<Choice> slips = Variations.OfTwoStrings(subject).Where(other => IsWrong(subject, other)).Select(ChoiceOf);
-        ImmutableArray<Choice> wrong = WrongNames.Of([.. trap], likely, slips, choice => Shared(subject, choice.Voicing), wanted);
-        return Choices.Shuffled(ChoiceOf(subject), wrong, context.Random);
+        var choosing = new Choosing(item, context, MayMeet);
+        ImmutableArray<Voicing> row = _isHeard ? [] : BothNames.Row(subject, choosing.InSetup, _asked, context.Random);
+        IEnumerable<Voicing> wrong = row.Length == context.Options.ChoiceCount ? row
+            : choosing.Table(choosing.InSetup, context.Repertoire.Elsewhere(item), Variations.OfOneString(subject).Select(voicing => new DrillVoicing(voicing)))
+                .Select(shape => shape.Voicing);
+        return Choices.Shuffled(ChoiceOf(subject), wrong.Where(voicing => !voicing.Equals(subject)).Select(ChoiceOf), context.Random);
     }
 
-    // A name with added or altered tones would stand out among plain ones, and be seen through.
-    private bool IsPlain(Voicing voicing) => _asked(voicing).First.Quality is { Added.Count: 0, Altered.Count: 0, Omitted.Count: 0 };
+    // Neither would do for the other, and neither is the other's name on the other side: then that would be there, and tell.
+    private bool MayMeet(Voicing one, Voicing other) => IsWrong(one, other) && !BothNames.AreOne(one, other, _asked);
 
     private Choice ChoiceOf(Voicing voicing) => new(_asked(voicing).Name, voicing);
 
     private bool IsWrong(Voicing right, Voicing other) => _asked(other).First.Symbol is { } symbol
         && !NameVerdicts.IsRight(_asked(right).Accepts(symbol))
         && !(_isHeard && right.Shape.Accepts(symbol).IsAccepted);
-
-    // Of root and bass; a name that nobody would think of shares nothing.
-    private int Shared(Voicing right, Voicing other)
-    {
-        (FirstReading own, FirstReading read) = (_asked(right).First, _asked(other).First);
-        return read.Quality is not { } quality || ChordFamilies.Of(quality) == ChordFamily.Other ? 0
-            : (own.Root == read.Root ? 1 : 0) + (own.Bass == read.Bass ? 1 : 0);
-    }
 }

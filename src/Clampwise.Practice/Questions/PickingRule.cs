@@ -16,9 +16,12 @@ internal sealed class PickingRule : DirectionRule
     public override Question Make(PracticeItem item, AskContext context)
     {
         Voicing subject = item.Subject.Voicing;
-        ImmutableArray<DrillVoicing> wrong = context.Alternatives(
-            item, context.Options.ChoiceCount - 1, other => !StringChanges.SoundAlike(other.Voicing, subject));
-        ImmutableArray<Choice> choices = Choices.Shuffled(ChoiceOf(subject), wrong.Select(other => ChoiceOf(other.Voicing)), context.Random);
+        var choosing = new Choosing(item, context, (one, other) => !StringChanges.SoundAlike(one, other));
+        bool isFirst = choosing.Met.Length == 1;
+        ImmutableArray<DrillVoicing> table = choosing.Table(
+            isFirst ? choosing.InSetup : [],
+            isFirst ? Variations.OfOneString(subject).Select(voicing => new DrillVoicing(voicing)) : []);
+        ImmutableArray<Choice> choices = Choices.Shuffled(ChoiceOf(subject), table.Skip(1).Select(shape => ChoiceOf(shape.Voicing)), context.Random);
         return new Question(item, AnswerForm.Choose, QuestionWords.AskPick)
         {
             Played = [subject],

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Clampwise.Fretboard;
 
 namespace Clampwise.Practice;
 
@@ -7,6 +8,7 @@ public sealed class Repertoire
 {
     private readonly ImmutableDictionary<ItemKey, PracticeItem> _byKey;
     private readonly ILookup<string, PracticeItem> _shapesByRig;
+    private readonly Dictionary<Setup, ImmutableArray<DrillVoicing>> _shapesBySetup;
 
     private Repertoire(ImmutableArray<Drill> drills, ImmutableArray<PracticeItem> items)
     {
@@ -14,6 +16,7 @@ public sealed class Repertoire
         Items = items;
         _byKey = items.ToImmutableDictionary(item => item.Key);
         _shapesByRig = items.DistinctBy(item => item.Key.Shape).ToLookup(item => item.Key.Shape.Rig, StringComparer.Ordinal);
+        _shapesBySetup = drills.Select(drill => drill.Setup).Distinct().ToDictionary(setup => setup, PlayedIn);
     }
 
     /// <summary>The drills.</summary>
@@ -44,10 +47,20 @@ public sealed class Repertoire
     /// <summary>Every shape of a rig once, as the item of its first direction.</summary>
     public IEnumerable<PracticeItem> ShapesIn(string rig) => _shapesByRig[rig];
 
-    /// <summary>The other shapes that are played in the very setup of an item, so that they can be drawn and heard beside it.</summary>
-    public IEnumerable<DrillVoicing> Others(PracticeItem item) => ShapesIn(item.Key.Shape.Rig)
-        .Where(other => other.Key.Shape != item.Key.Shape && other.Drill.Setup.Equals(item.Drill.Setup))
-        .Select(other => other.Subject);
+    /// <summary>The other shapes of an item's rig as they are played in its very setup, so that they can be drawn and heard beside it.</summary>
+    public IEnumerable<DrillVoicing> Others(PracticeItem item) => (_shapesBySetup.TryGetValue(item.Drill.Setup, out ImmutableArray<DrillVoicing> shapes) ? shapes : [])
+        .Where(other => other.Key != item.Key.Shape);
+
+    /// <summary>The shapes of other setups.</summary>
+    public IEnumerable<DrillVoicing> Elsewhere(PracticeItem item) =>
+        Drills.Where(drill => !drill.Setup.Equals(item.Drill.Setup)).SelectMany(drill => drill.Voicings);
+
+    // A shape that a drill holds under another full capo is the same shape, moved.
+    private ImmutableArray<DrillVoicing> PlayedIn(Setup setup) => [.. _shapesByRig[ShapeKey.RigText(setup)]
+        .Select(item => item.Drill.Setup.Equals(setup) ? item.Subject
+            : Voicing.Parse(setup, item.Key.Shape.Shape, allowBehindClamp: true).TryGet(out Voicing? moved, out _) ? new DrillVoicing(moved, item.Subject.Note)
+            : null)
+        .OfType<DrillVoicing>()];
 
     private static IEnumerable<PracticeItem> ItemsOf(Drill drill)
     {

@@ -39,7 +39,10 @@ internal static class Attempts
         }
 
         double slowness = memory.UsualTimeIn(key.Direction).Slowness(thinking);
-        Grade grade = Grading.Of(new Evidence(verdict.IsCorrect, open.Hints, open.Question.GuessChance, known, isFirstSight, slowness));
+        Grade grade = Grading.Of(new Evidence(verdict.IsCorrect, open.Hints, open.Question.GuessChance, known, isFirstSight, slowness)
+        {
+            IsOnlyChosen = open.Question.Choices.Length > 0 && !memory.WasRightFreely(key.Shape),
+        });
         return verdict.IsPartly && grade > Grade.Strained ? Grade.Strained : grade;
     }
 }

@@ -26,7 +26,7 @@ internal static class SettingList
     [
         new Setting<double>("session.minutes", "Length of the daily drill", "How long the daily drill lasts, on a clock that you can stop.",
             new NumberKind(1, 120, 5, 0, "min"), s => s.SessionLength.TotalMinutes, (s, value) => s with { SessionLength = TimeSpan.FromMinutes(value) }),
-        new Setting<bool>("session.names", "Names are", "Chosen: a name is picked from four. Typed: you write it, which asks more of you.",
+        new Setting<bool>("session.names", "Names are", "Chosen: a name is picked from four until it was right twice, then you type it. Typed: you type it from the start.",
             new ChoiceKind<bool>(("chosen", true), ("typed", false)), s => s.OffersNames, (s, value) => s with { OffersNames = value }),
         new Setting<TimeOnly>("session.day-start", "A practice day begins at", "What is played before this hour still counts for the day before.",
             new TimeKind(), s => s.DayStart, (s, value) => s with { DayStart = value }),
