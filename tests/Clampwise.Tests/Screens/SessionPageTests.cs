@@ -44,7 +44,7 @@ public class SessionPageTests
     public void A_right_answer_has_nothing_to_compare()
     {
         using var room = new Room();
-        Assert.DoesNotContain("□ yours", room.Press(KeyPress.Enter).Type("1b").Screen);
+        Assert.DoesNotContain("□ yours", room.Press(KeyPress.Enter).Type("2b").Screen);
     }
 
     [Fact]
