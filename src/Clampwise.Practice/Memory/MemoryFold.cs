@@ -11,6 +11,7 @@ internal sealed class MemoryFold(MemoryState start)
     private readonly ImmutableDictionary<Confusion, ConfusionCount>.Builder _confusions = start.Confusions.ToBuilder();
     private Correction _correction = start.Correction;
     private FirstAnswers _firstAnswers = start.FirstAnswers;
+    private LastAnswer? _before = start.Before;
     private DateTimeOffset _latest = start.LatestAt;
     private int _count = start.AttemptCount;
 
@@ -34,6 +35,7 @@ internal sealed class MemoryFold(MemoryState start)
             _times[attempt.Item.Direction] = usual.After(attempt.Thinking);
         }
 
+        AddTellingApart(attempt);
         AddConfusion(attempt);
         _latest = attempt.At > _latest ? attempt.At : _latest;
         _count++;
@@ -47,6 +49,7 @@ internal sealed class MemoryFold(MemoryState start)
         Confusions = _confusions.ToImmutable(),
         Correction = _correction,
         FirstAnswers = _firstAnswers,
+        Before = _before,
         LatestAt = _latest,
         AttemptCount = _count,
     };
@@ -76,14 +79,37 @@ internal sealed class MemoryFold(MemoryState start)
         }
     }
 
+    // Asked straight after the one that it was taken for: told apart if both are right. Each answer counts for one pair.
+    private void AddTellingApart(Attempt attempt)
+    {
+        LastAnswer? before = _before;
+        _before = new LastAnswer(attempt.Item, attempt.Day, attempt.IsCorrect);
+        if (before is null || before.Day != attempt.Day || before.Item.Shape == attempt.Item.Shape || before.Item.Direction != attempt.Item.Direction)
+        {
+            return;
+        }
+
+        foreach (Confusion pair in new Confusion[] { new(before.Item.Shape, attempt.Item.Shape), new(attempt.Item.Shape, before.Item.Shape) })
+        {
+            if (_confusions.TryGetValue(pair, out ConfusionCount count))
+            {
+                _confusions[pair] = count.Beside(before.IsCorrect && attempt.IsCorrect);
+                _before = null;
+            }
+        }
+    }
+
     private void AddConfusion(Attempt attempt)
     {
         if (attempt is { IsCorrect: false, ConfusedWith: { } taken } && taken != attempt.Item.Shape)
         {
             var key = new Confusion(attempt.Item.Shape, taken);
-            _confusions[key] = _confusions.TryGetValue(key, out ConfusionCount count)
-                ? count.After(attempt.Day)
-                : new ConfusionCount(1, 1, attempt.Day);
+            _confusions[key] = _confusions.GetValueOrDefault(key, new ConfusionCount(0, 0, attempt.Day)).After(attempt.Day, attempt.Item.Direction);
+            var other = new Confusion(taken, attempt.Item.Shape);
+            if (_confusions.TryGetValue(other, out ConfusionCount count))
+            {
+                _confusions[other] = count.Beside(areBothRight: false);
+            }
         }
     }
 }

@@ -31,6 +31,9 @@ public sealed record MemoryState
     /// <summary>How the first answers of a later day go.</summary>
     public FirstAnswers FirstAnswers { get; init; } = FirstAnswers.Guess;
 
+    /// <summary>The last answer; null if there is none, or if it told two shapes apart with the one before it.</summary>
+    public LastAnswer? Before { get; init; }
+
     /// <summary>When the last attempt was answered; the earliest instant if there is none.</summary>
     public DateTimeOffset LatestAt { get; init; } = DateTimeOffset.MinValue;
 

@@ -11,7 +11,6 @@ internal sealed class DailyWork
     private const double Low = 0.25;
     private readonly PlanRequest _request;
     private readonly Dictionary<ItemKey, double> _recall;
-    private readonly Contrasts _contrasts;
 
     public DailyWork(PlanRequest request, PracticeItem[] items)
     {
@@ -36,7 +35,7 @@ internal sealed class DailyWork
         New = [.. NewItems.InOrder(items, request.Memory, request.Today)];
         NewAllowance = NewItems.Allowance(request);
         Rest = [.. items.Where(item => _recall.ContainsKey(item.Key) && !WasAskedToday(item.Key)).OrderBy(item => _recall[item.Key])];
-        _contrasts = new Contrasts(request.Memory, request.Today);
+        Contrasts = new Contrasts(request.Memory, request.Today, items, request.MostMoves + 1);
     }
 
     /// <summary>The mean recall wished for.</summary>
@@ -60,11 +59,8 @@ internal sealed class DailyWork
     /// <summary>All that was asked before and not today, the lowest first.</summary>
     public ImmutableArray<PracticeItem> Rest { get; }
 
-    /// <summary>The same direction of the shape that an item's shape is confused with.</summary>
-    public ItemKey? ContrastOf(ItemKey key) => _contrasts.Of(key);
-
-    /// <summary>True if an item was ever asked.</summary>
-    public bool WasMet(ItemKey key) => _recall.ContainsKey(key);
+    /// <summary>What is to stand side by side.</summary>
+    public Contrasts Contrasts { get; }
 
     /// <summary>What asking an item wins, in items.</summary>
     public double Gain(PracticeItem item) => RecallAfter - _recall[item.Key];

@@ -19,8 +19,8 @@ internal sealed class DayChoice
     {
         (_work, _request, _seconds) = (work, request, request.Length.TotalSeconds);
         Setups = request.MostMoves is { } moves ? ChooseSetups(moves + 1) : [null];
-        AddDue();
         AddContrasts();
+        AddDue();
         int due = _chosen.Count;
         Backlog = work.SecondsOf(work.Due) > BacklogFrom * request.Length.TotalSeconds ? BacklogOf(due) : null;
         AddNew();
@@ -37,7 +37,7 @@ internal sealed class DayChoice
     public Backlog? Backlog { get; }
 
     /// <summary>What an item is asked beside, if both are asked.</summary>
-    public ItemKey? ContrastOf(ItemKey key) => _work.ContrastOf(key);
+    public ItemKey? ContrastOf(ItemKey key) => _work.Contrasts.Of(key);
 
     private bool IsOpen(PracticeItem item) => _request.MostMoves is null || Setups.Contains(item.Drill.Setup);
 
@@ -47,7 +47,8 @@ internal sealed class DayChoice
         var due = _work.Due.GroupBy(item => item.Drill.Setup)
             .Select(group => (Setup: group.Key, Gain: group.Sum(_work.Gain), Count: group.Count()))
             .OrderByDescending(group => group.Gain).ThenBy(group => group.Setup.ToString(), StringComparer.Ordinal).ToArray();
-        List<Setup?> chosen = [.. due.Where((group, place) => place == 0 || group.Count >= FewestForAMove).Take(most).Select(group => group.Setup)];
+        List<Setup?> chosen = [.. _work.Contrasts.Pairs.Select(pair => pair.One.Drill.Setup)
+            .Concat(due.Where((group, place) => place == 0 || group.Count >= FewestForAMove).Select(group => group.Setup)).Distinct().Take(most)];
         foreach (Setup setup in _work.New.Concat(_request.FillsTime ? _work.Rest : []).Select(item => item.Drill.Setup).Distinct())
         {
             if (chosen.Count < most && !chosen.Contains(setup) && (chosen.Count == 0 || !_work.New.Any(item => chosen.Contains(item.Drill.Setup))))
@@ -61,22 +62,22 @@ internal sealed class DayChoice
 
     private void AddDue()
     {
-        double lacking = _work.Lacking;
+        double lacking = _work.Lacking - _chosen.Sum(planned => _work.Gain(planned.Item));
         foreach (PracticeItem item in _work.Fallen.Where(IsOpen).TakeWhile(item => _work.IsNeeded(item, lacking)))
         {
             lacking -= Add(item, SessionPart.Due) ? _work.Gain(item) : 0;
         }
     }
 
+    // Before all else: what was confused is to stand side by side in the very next session.
     private void AddContrasts()
     {
-        int pairs = 0;
-        foreach (PlannedItem planned in _chosen.ToArray())
+        foreach ((PracticeItem one, PracticeItem other) in _work.Contrasts.Pairs)
         {
-            if (pairs < Contrasts.MostPairs && _work.ContrastOf(planned.Item.Key) is { } other && _work.WasMet(other)
-                && _request.Repertoire.Find(other) is { } item && IsOpen(item))
+            if (_work.SecondsOf([one, other]) <= _seconds)
             {
-                pairs += Add(item, SessionPart.Contrast) || _taken.Contains(other) ? 1 : 0;
+                Add(one, SessionPart.Contrast);
+                Add(other, SessionPart.Contrast);
             }
         }
     }

@@ -38,7 +38,7 @@ internal sealed class Interleaver(int spacing, Func<ItemKey, ItemKey?> contrastO
     private int Next(List<PlannedItem> waiting, List<PlannedItem> placed, List<ItemKey> keys, int distance)
     {
         PlannedItem? last = placed.Count > 0 ? placed[^1] : null;
-        if (last is not null && contrastOf(last.Item.Key) is { } contrast && Spacing.Allows(contrast, keys, distance)
+        if (last is not null && contrastOf(last.Item.Key) is { } contrast
             && waiting.FindIndex(planned => planned.Item.Key == contrast) is var found and >= 0)
         {
             return found;

@@ -19,17 +19,26 @@ public static class WeakPlanner
             return new SessionPlan(SessionKind.Weak, [], [], null);
         }
 
-        var contrasts = new Contrasts(request.Memory, request.Today);
+        var contrasts = new Contrasts(request.Memory, request.Today, Beside(weak.Take(count), items));
         HashSet<ItemKey> taken = [.. weak.Take(count).Select(shape => shape.Item.Key)];
         PlannedItem[] chosen = [.. weak.Take(count).SelectMany(shape => WithContrast(shape.Item, contrasts, request, taken))];
         int spacing = Spacing.For(chosen.Select(planned => planned.Item.Key.Shape).Distinct().Count());
         return new SessionPlan(SessionKind.Weak, new Interleaver(spacing, contrasts.Of).Order(chosen), [], null);
     }
 
+    // Only in the direction in which a shape is weak.
+    private static IEnumerable<PracticeItem> Beside(IEnumerable<WeakShape> weak, PracticeItem[] items)
+    {
+        WeakShape[] all = [.. weak];
+        HashSet<ItemKey> chosen = [.. all.Select(shape => shape.Item.Key)];
+        HashSet<ShapeKey> shapes = [.. chosen.Select(key => key.Shape)];
+        return items.Where(item => chosen.Contains(item.Key) || !shapes.Contains(item.Key.Shape));
+    }
+
     private static IEnumerable<PlannedItem> WithContrast(PracticeItem item, Contrasts contrasts, PlanRequest request, HashSet<ItemKey> taken)
     {
         yield return new PlannedItem(item, SessionPart.Weak);
-        if (contrasts.Of(item.Key) is { } other && request.Memory.Items.ContainsKey(other) && request.Repertoire.Find(other) is { } beside && taken.Add(other))
+        if (contrasts.Of(item.Key) is { } other && request.Repertoire.Find(other) is { } beside && taken.Add(other))
         {
             yield return new PlannedItem(beside, SessionPart.Contrast);
         }

@@ -57,7 +57,14 @@ internal static class Asking
         state.ClosersLeft * Pace.Of(state.Close.IsEmpty ? Direction.SeeShapeSayShapeName : state.Close[0].Item.Key.Direction, state.Memory);
 
     private static PlannedItem? Take(SessionState state, ImmutableArray<PlannedItem> from) =>
-        First(state, from, planned => IsShown(state, planned)) ?? First(state, from, _ => true);
+        Beside(state, from) ?? First(state, from, planned => IsShown(state, planned)) ?? First(state, from, _ => true);
+
+    // What was confused comes straight after the one that it was taken for.
+    private static PlannedItem? Beside(SessionState state, ImmutableArray<PlannedItem> from) =>
+        state.Open is { Planned: { Part: SessionPart.Contrast, Item.Key: var last } }
+            ? from.FirstOrDefault(planned => planned.Part == SessionPart.Contrast && planned.Item.Key.Direction == last.Direction
+                && planned.Item.Key.Shape != last.Shape && Contrasts.WereConfused(state.Memory, last.Shape, planned.Item.Key.Shape))
+            : null;
 
     // Nobody is asked to place or to hear a shape that they were never shown: it is seen and named first.
     private static bool IsShown(SessionState state, PlannedItem planned) => state.Kind != SessionKind.Daily

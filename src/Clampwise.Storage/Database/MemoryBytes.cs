@@ -32,7 +32,19 @@ internal static class MemoryBytes
             writer.Write(pair.Value.Times);
             writer.Write(pair.Value.Weight);
             writer.Write(pair.Value.Last.Number);
+            writer.Write(pair.Value.Open);
+            writer.Write(pair.Value.Apart);
+            writer.Write((int)pair.Value.Direction);
         });
+        to.Write(state.Before is not null);
+        if (state.Before is { } before)
+        {
+            WriteShape(to, before.Item.Shape);
+            to.Write((int)before.Item.Direction);
+            to.Write(before.Day.Number);
+            to.Write(before.IsCorrect);
+        }
+
         WriteNumbers(to, state.Correction.Weights);
         WriteNumbers(to, state.Correction.Spread);
         to.Write(state.FirstAnswers.Weight);
@@ -51,7 +63,13 @@ internal static class MemoryBytes
             new Skill(reader.ReadDouble(), reader.ReadInt32()))),
         Confusions = ReadAll(from, reader => KeyValuePair.Create(
             new Confusion(ReadShape(reader), ReadShape(reader)),
-            new ConfusionCount(reader.ReadInt32(), reader.ReadDouble(), new PracticeDay(reader.ReadInt32())))),
+            new ConfusionCount(reader.ReadInt32(), reader.ReadDouble(), new PracticeDay(reader.ReadInt32()))
+            {
+                Open = reader.ReadInt32(),
+                Apart = reader.ReadInt32(),
+                Direction = (Direction)reader.ReadInt32(),
+            })),
+        Before = from.ReadBoolean() ? new LastAnswer(new ItemKey(ReadShape(from), (Direction)from.ReadInt32()), new PracticeDay(from.ReadInt32()), from.ReadBoolean()) : null,
         Correction = Correction.Of(ReadNumbers(from), ReadNumbers(from)),
         FirstAnswers = new FirstAnswers(from.ReadDouble(), from.ReadDouble()),
     };
