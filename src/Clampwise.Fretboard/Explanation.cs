@@ -29,8 +29,8 @@ public sealed class Explanation
     {
         yield return $"{Voicing.Fretting} in {Voicing.Setup}";
         string shape = $"{Voicing.ShapeName}, {Voicing.Fretting.ToHomeText(Voicing.Setup)}";
-        yield return Voicing.Setup.Home is { } home
-            ? $"sounds {Voicing.SoundingName}; counted from the clamp at {home.Fret} it is {shape}"
+        yield return Voicing.Setup.Home is { } home ? $"sounds {Voicing.SoundingName}; counted from the clamp at {home.Fret} it is {shape}"
+            : Voicing.Setup.ShapeShift != 0 ? $"sounds {Voicing.SoundingName}; as a shape it is {Voicing.ShapeName}"
             : $"sounds {Voicing.SoundingName}";
         string[] others = [.. Voicing.Sounding.Readings.Skip(1).Select(reading => reading.Symbol.ToString())];
         if (others.Length > 0)

@@ -29,7 +29,7 @@ public static class FullCapo
         }
 
         var full = Clamp.Full(Fret.Of(target), setup.StringCount);
-        return rig.MovedBy(target).Then(above => Setup.Create(setup.Tuning, [full, .. above.Clamps], above.Home ?? full));
+        return rig.MovedBy(target).Then(above => Setup.Create(setup.Tuning, [full, .. above.Clamps], above.Home ?? full)).Select(moved => moved.In(setup.GivenKey));
     }
 
     /// <summary>The rig with a hand in it, both moved along with the full capo; refused off the neck.</summary>

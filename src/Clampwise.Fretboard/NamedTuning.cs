@@ -6,7 +6,10 @@ namespace Clampwise.Fretboard;
 /// <param name="Name">The name that is printed.</param>
 /// <param name="Aliases">Other names that are read.</param>
 /// <param name="Tuning">The open pitches.</param>
-public sealed record NamedTuning(string Name, ImmutableArray<string> Aliases, Tuning Tuning)
+/// <param name="AboveLetters">
+/// Semitones that it lies above the tuning whose letters shapes take in it: -1 half a step down, 0 for a tuning of its own.
+/// </param>
+public sealed record NamedTuning(string Name, ImmutableArray<string> Aliases, Tuning Tuning, int AboveLetters = 0)
 {
     /// <summary>The names of its open strings without octaves, lowest first and closed up, such as <c>DADF#AD</c>.</summary>
     public string Letters { get; } = string.Concat(Tuning.Pitches.Select(pitch => pitch.Class));

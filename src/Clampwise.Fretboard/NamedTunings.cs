@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Clampwise.Theory;
 
 namespace Clampwise.Fretboard;
@@ -29,6 +30,14 @@ public static class NamedTunings
             .OrderBy(match => Math.Abs(match.SemitonesUp)),
     ];
 
+    /// <summary>
+    /// Semitones that a tuning lies above the one whose letters its shapes take: a named one that says so in the library, or the nearest named
+    /// one with the same intervals.
+    /// </summary>
+    public static int AboveLetters(Tuning tuning) => WithSameIntervals(tuning.Pitches) is [var nearest, ..]
+        ? nearest.SemitonesUp + nearest.Named.AboveLetters
+        : 0;
+
     private static bool HasSameIntervals(Tuning tuning, IReadOnlyList<Pitch> pitches) =>
         tuning.StringCount == pitches.Count
         && tuning.Pitches.Select((pitch, i) => pitches[i] - pitch).Distinct().Count() == 1;
@@ -50,7 +59,9 @@ public static class NamedTunings
     {
         string[] sides = line.Split('=');
         string[] names = sides[0].Split('|', StringSplitOptions.TrimEntries);
-        IEnumerable<Pitch> pitches = sides[1].Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(text => Pitch.Parse(text).Value);
-        return new NamedTuning(names[0], [.. names[1..]], Tuning.Create(pitches).Value);
+        string[] words = sides[1].Split(',');
+        IEnumerable<Pitch> pitches = words[0].Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(text => Pitch.Parse(text).Value);
+        int aboveLetters = words.Length > 1 ? int.Parse(words[1], CultureInfo.InvariantCulture) : 0;
+        return new NamedTuning(names[0], [.. names[1..]], Tuning.Create(pitches).Value, aboveLetters);
     }
 }

@@ -10,9 +10,12 @@ namespace Clampwise.Fretboard;
 public sealed class Setup : IEquatable<Setup>
 {
     private readonly ImmutableArray<Fret> _grounds;
+    private readonly Lazy<MusicalKey> _key;
 
-    private Setup(Tuning tuning, ImmutableArray<Clamp> clamps, Clamp? home)
+    private Setup(Tuning tuning, ImmutableArray<Clamp> clamps, Clamp? home, MusicalKey? given = null)
     {
+        _key = given is { } key ? new Lazy<MusicalKey>(key) : new Lazy<MusicalKey>(() => SuggestedKey.Of(this));
+        GivenKey = given;
         Tuning = tuning;
         Clamps = clamps;
         Home = home;
@@ -32,6 +35,30 @@ public sealed class Setup : IEquatable<Setup>
 
     /// <summary>The fret of the home clamp, or the nut.</summary>
     public Fret HomeFret => Home?.Fret ?? Fret.Nut;
+
+    /// <summary>
+    /// Semitones from what a shape is called up to what it sounds: the frets of the home clamp, and how far the whole tuning lies above
+    /// the one whose letters it takes (half a step down, a D shape sounds C#).
+    /// </summary>
+    public int ShapeShift => HomeFret.Number + Tuning.AboveLetters;
+
+    /// <summary>The key of the shapes, which all names are spelled in: the one given, else what the setup suggests.</summary>
+    public MusicalKey Key => _key.Value;
+
+    /// <summary>The key given, if one is.</summary>
+    public MusicalKey? GivenKey { get; }
+
+    /// <summary>The key at concert pitch.</summary>
+    public MusicalKey SoundingKey => Key.Up(ShapeShift);
+
+    /// <summary>
+    /// The same setup with its names spelled in a key of the shapes, null for the one that it suggests; it equals this one, for what is
+    /// played is the same.
+    /// </summary>
+    public Setup In(MusicalKey? key) => new(Tuning, Clamps, Home, key);
+
+    /// <summary>A sounding pitch as the sounding key writes it.</summary>
+    public SpelledPitch Spell(Pitch pitch) => SpelledPitch.Of(pitch, SoundingKey.Write(pitch.Class));
 
     /// <summary>A fret counted from home.</summary>
     public HomeFret FromHome(Fret fret) => Fretboard.HomeFret.Of(fret - HomeFret)!.Value;
@@ -87,8 +114,8 @@ public sealed class Setup : IEquatable<Setup>
     /// <summary>The open strings of the setup, lowest first: what rings with no finger down.</summary>
     public ImmutableArray<Pitch> GroundPitches => [.. Strings.Select(GroundPitch)];
 
-    /// <summary>The open strings in words, lowest first, spelled as the chord that they make.</summary>
-    public ImmutableArray<string> GroundNames => Voicing.OpenStrings(this).PitchNames;
+    /// <summary>The open strings in words, lowest first, spelled in the sounding key.</summary>
+    public ImmutableArray<string> GroundNames => [.. GroundPitches.Select(pitch => $"{Spell(pitch)}")];
 
     /// <summary>True if a clamp holds the string.</summary>
     public bool IsHeld(StringNumber number) => Ground(number) > Fret.Nut;

@@ -32,6 +32,7 @@ internal static class SetupMoves
     private static Result<Setup> Rebuilt(Setup setup, IEnumerable<Clamp> clamps, Func<Clamp, Clamp> change, bool isNutHome)
     {
         Clamp[] changed = [.. clamps.Select(change)];
-        return isNutHome ? Setup.CreateFromNut(setup.Tuning, changed) : Setup.Create(setup.Tuning, changed, setup.Home is { } own ? change(own) : null);
+        Result<Setup> made = isNutHome ? Setup.CreateFromNut(setup.Tuning, changed) : Setup.Create(setup.Tuning, changed, setup.Home is { } own ? change(own) : null);
+        return made.Select(made => made.In(setup.GivenKey));
     }
 }

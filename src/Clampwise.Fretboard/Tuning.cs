@@ -17,7 +17,13 @@ public sealed class Tuning : IEquatable<Tuning>
     /// <summary>The highest open pitch, C7: 24 frets above it are still MIDI notes.</summary>
     public static Pitch Highest { get; } = Pitch.FromMidi(96);
 
-    private Tuning(ImmutableArray<Pitch> pitches) => Pitches = pitches;
+    private readonly Lazy<int> _aboveLetters;
+
+    private Tuning(ImmutableArray<Pitch> pitches)
+    {
+        Pitches = pitches;
+        _aboveLetters = new Lazy<int>(() => NamedTunings.AboveLetters(this));
+    }
 
     /// <summary>E2 A2 D3 G3 B3 E4.</summary>
     public static Tuning Standard { get; } = new([.. new[] { 40, 45, 50, 55, 59, 64 }.Select(Pitch.FromMidi)]);
@@ -30,6 +36,12 @@ public sealed class Tuning : IEquatable<Tuning>
 
     /// <summary>The name in the library of named tunings, if it has one.</summary>
     public string? Name => NamedTunings.NameOf(this);
+
+    /// <summary>
+    /// Semitones that the tuning as a whole lies above the named one whose letters its shapes take; negative below, and 0 for a tuning
+    /// that takes its own.
+    /// </summary>
+    public int AboveLetters => _aboveLetters.Value;
 
     /// <summary>The strings, lowest in pitch first.</summary>
     public IEnumerable<StringNumber> Strings => Enumerable.Range(0, StringCount).Select(index => StringNumber.AtIndex(index, StringCount));

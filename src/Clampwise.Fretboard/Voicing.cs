@@ -15,8 +15,8 @@ public sealed class Voicing : IEquatable<Voicing>
         Fretting = fretting;
         Strings = [.. setup.Strings.Select(number => Sound(setup, number, fretting[number]))];
         Pitches = [.. Strings.Where(s => s.Pitch is not null).Select(s => s.Pitch!.Value)];
-        _sounding = new Lazy<Sonority>(() => Sonority.Read(Pitches.AsSpan()));
-        _shape = new Lazy<Sonority>(() => Sonority.Read(FromHome(setup, Pitches).AsSpan()));
+        _sounding = new Lazy<Sonority>(() => Sonority.Read(Pitches.AsSpan(), setup.SoundingKey));
+        _shape = new Lazy<Sonority>(() => Sonority.Read(FromHome(setup, Pitches).AsSpan(), setup.Key));
     }
 
     /// <summary>The setup that it is played in.</summary>
@@ -36,10 +36,27 @@ public sealed class Voicing : IEquatable<Voicing>
         ? StringSet.Of(Strings.Zip(other.Strings).Where(pair => pair.First.Pitch != pair.Second.Pitch).Select(pair => pair.First.Number))
         : throw new ArgumentException("Voicings with different numbers of strings have no strings in common.", nameof(other));
 
-    /// <summary>The sounding pitches in words, lowest string first, spelled as in the first reading: <c>D#4</c> in an E chord.</summary>
+    /// <summary>The same with its names spelled in a key of the shapes; in the one that the setup suggests if null.</summary>
+    public Voicing In(MusicalKey? key) => new(Setup.In(key), Fretting);
+
+    /// <summary>
+    /// The sounding pitches in words, lowest string first, spelled as in the first reading, without one as in the sounding key: <c>D#4</c> in a
+    /// B chord.
+    /// </summary>
     public ImmutableArray<string> PitchNames => Sounding.Readings is [var first, ..]
         ? [.. first.Tones.Select(tone => $"{tone.Spelled}")]
-        : [.. Pitches.Select(pitch => $"{pitch}")];
+        : [.. Pitches.Select(pitch => $"{Setup.Spell(pitch)}")];
+
+    /// <summary>What every string sounds in the words of <see cref="PitchNames"/>, lowest first; null for a muted one.</summary>
+    public ImmutableArray<string?> StringNotes
+    {
+        get
+        {
+            int next = 0;
+            ImmutableArray<string> names = PitchNames;
+            return [.. Strings.Select(sounding => sounding.Pitch is null ? null : names[next++])];
+        }
+    }
 
     /// <summary>How it reads at concert pitch.</summary>
     public Sonority Sounding => _sounding.Value;
@@ -141,8 +158,8 @@ public sealed class Voicing : IEquatable<Voicing>
     // Names need only the order of the pitches and their classes, so an octave up keeps the lowest string a MIDI note.
     private static ImmutableArray<Pitch> FromHome(Setup setup, ImmutableArray<Pitch> pitches)
     {
-        int down = setup.HomeFret.Number;
-        int up = pitches.All(pitch => pitch.CanMove(-down)) ? 0 : PitchClass.Count;
+        int down = setup.ShapeShift;
+        int up = pitches.All(pitch => pitch.CanMove(-down)) ? 0 : Math.Sign(down) * PitchClass.Count;
         return [.. pitches.Select(pitch => pitch + (up - down))];
     }
 }

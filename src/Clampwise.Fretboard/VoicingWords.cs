@@ -20,17 +20,18 @@ public static class VoicingWords
     public static IEnumerable<string> Lines(Voicing voicing, Fingering? fingering = null)
     {
         ImmutableArray<SoundingTone>? tones = voicing.Sounding.Readings.FirstOrDefault()?.Tones;
+        ImmutableArray<string> names = voicing.PitchNames;
         int next = 0;
         foreach (SoundingString sounding in voicing.Strings)
         {
-            if (sounding.Pitch is not { } pitch)
+            if (sounding.Pitch is null)
             {
                 yield return $"string {sounding.Number} muted";
                 continue;
             }
 
             string held = sounding.IsHeld ? $"held by the clamp at fret {sounding.Ground}" : "free";
-            string note = tones is { } read ? $"{read[next].Spelled}, {Say(read[next].Degree)}" : $"{pitch}";
+            string note = tones is { } read ? $"{names[next]}, {Say(read[next].Degree)}" : names[next];
             next++;
             yield return $"string {sounding.Number} {held}, {Stop(voicing.Setup, sounding, fingering)}, {note}";
         }

@@ -1,5 +1,3 @@
-using Clampwise.Theory;
-
 namespace Clampwise.Fretboard.Tests;
 
 public class SuggestedKeyTests
@@ -19,17 +17,7 @@ public class SuggestedKeyTests
     public void A_setup_suggests_the_key_that_it_is_made_for(string text, string shapes, string sounds)
     {
         Setup setup = Setup.Parse(text).Value;
-        MusicalKey key = SuggestedKey.Of(setup);
-        Assert.Equal(shapes, key.ToString());
-        Assert.Equal(sounds, SuggestedKey.Up(key, setup.HomeFret.Number).ToString());
+        Assert.Equal(shapes, setup.Key.ToString());
+        Assert.Equal(sounds, setup.SoundingKey.ToString());
     }
-
-    [Fact]
-    public void A_key_goes_round_the_circle_and_never_takes_more_than_six_signs() => Assert.All(Enumerable.Range(0, 12), up =>
-    {
-        MusicalKey key = SuggestedKey.Up(MusicalKey.Parse("D").Value, up);
-        Assert.InRange(key.Signature, -6, 6);
-        Assert.Equal("D", SuggestedKey.Up(key, 12 - up).ToString());
-        Assert.True(SuggestedKey.Up(MusicalKey.Parse("Em").Value, up).IsMinor);
-    });
 }

@@ -41,7 +41,7 @@ public class ForbiddenReadingsTests
     public void No_chord_over_a_foreign_bass_lacks_its_fifth() =>
         ForAllReadings(reading => !reading.IsBassForeign || !reading.Omitted.Contains(ChordDegree.Of(5)));
 
-    // A chord's own third, fifth or seventh may be such a note: C#/E#, Db7/Cb, C#m(maj7)/B#.
+    // A chord's own third, fifth or seventh may be such a note, and the seventh beneath a plain triad: C#/E#, Db7/Cb, C#m(maj7)/B#, Db/Cb.
     [Theory]
     [InlineData("E#")]
     [InlineData("B#")]
@@ -49,7 +49,7 @@ public class ForbiddenReadingsTests
     [InlineData("Cb")]
     public void No_other_bass_is_a_white_key_by_a_black_keys_name(string bass) =>
         ForAllReadings(reading => reading.Symbol.Bass?.ToString() != bass
-            || reading.Tones.Any(tone => tone.Spelled.Name == reading.Symbol.Bass && tone.Degree.Number is 3 or 5 or 7 && !reading.IsBassForeign));
+            || reading.Tones.Any(tone => tone.Spelled.Name == reading.Symbol.Bass && tone.Degree.Number is 3 or 5 or 7 && (!reading.IsBassForeign || (tone.Degree.Number == 7 && reading.Symbol.Quality.IsPlainTriad))));
 
     [Theory]
     [InlineData("Em7#5", "C", "Em7#5/C")]

@@ -59,6 +59,27 @@ public class MusicalKeyTests
         }
     }
 
+    [Fact]
+    public void A_key_goes_round_the_circle_and_never_takes_more_than_six_signs() => Assert.All(Enumerable.Range(0, 12), up =>
+    {
+        MusicalKey key = MusicalKey.Parse("D").Value.Up(up);
+        Assert.InRange(key.Signature, -6, 6);
+        Assert.Equal("D", key.Up(12 - up).ToString());
+        Assert.True(MusicalKey.Parse("Em").Value.Up(up).IsMinor);
+    });
+
+    [Fact]
+    public void A_key_moved_by_nothing_or_octaves_keeps_its_spelling() =>
+        Assert.All((int[])[-12, 0, 24], up => Assert.Equal("Gb", MusicalKey.Parse("Gb").Value.Up(up).ToString()));
+
+    [Theory]
+    [InlineData("Db", "C Db D Eb E F Gb G Ab A Bb Cb")]
+    [InlineData("C", "C Db D Eb E F F# G Ab A Bb B")]
+    [InlineData("F#", "C C# D D# E E# F# G G# A A# B")]
+    [InlineData("G#m", "C C# D D# E F F# G G# A A# B")]
+    public void Outside_its_scale_a_key_is_written_as_a_player_would(string key, string notes) => Assert.Equal(
+        notes, string.Join(' ', Enumerable.Range(0, PitchClass.Count).Select(number => MusicalKey.Parse(key).Value.Write(PitchClass.Of(number)))));
+
     [Theory]
     [InlineData("G#", "G# has no signature of at most seven sharps or flats: give the key that sounds the same, such as Ab for G#")]
     [InlineData("C7", "expected nothing or m after the tonic of a key, as in F# or C#m, found '7'")]

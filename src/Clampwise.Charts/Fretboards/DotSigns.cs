@@ -24,7 +24,7 @@ public static class DotSigns
         {
             DotSign.Fingers => Fingers(voicing, hand),
             DotSign.Degrees => Tones(voicing, DegreeWidth, tone => tone.Degree.ToString(), _ => ""),
-            _ => Tones(voicing, ClassWidth, tone => tone.Spelled.Name.ToString(), pitch => NoteName.Usual(pitch.Class).ToString()),
+            _ => Tones(voicing, ClassWidth, tone => tone.Spelled.Name.ToString(), pitch => voicing.Setup.SoundingKey.Write(pitch.Class).ToString()),
         };
         return picture with { Signs = signs };
     }
@@ -33,7 +33,7 @@ public static class DotSigns
         ? new StringSigns([.. fingering.ByString.Select(finger => finger.Mark())], 1, false)
         : StringSigns.None;
 
-    // Degrees and spelling follow the first reading; without one a pitch has its usual name and no degree.
+    // Degrees and spelling follow the first reading; without one a pitch is written as in the key and has no degree.
     private static StringSigns Tones(Voicing voicing, int width, Func<SoundingTone, string> known, Func<Pitch, string> unknown)
     {
         ImmutableArray<SoundingTone> tones = voicing.Sounding.Readings.FirstOrDefault()?.Tones ?? [];

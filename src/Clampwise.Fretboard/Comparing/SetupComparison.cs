@@ -56,5 +56,5 @@ public sealed class SetupComparison
     }
 
     private static OpenStringChange StringComparison(Setup first, Setup second, StringNumber number) =>
-        new(number, first.GroundPitch(number), second.GroundPitch(number), first.IsHeld(number), second.IsHeld(number));
+        new(number, first.Spell(first.GroundPitch(number)), second.Spell(second.GroundPitch(number)), first.IsHeld(number), second.IsHeld(number));
 }

@@ -28,9 +28,9 @@ public sealed class SetupDescription
     public static SetupDescription Of(Setup setup) => new(setup);
 
     /// <summary>What the open strings spell: <c>A/E, counted from the clamp at 2 G/D</c>.</summary>
-    public string Spelling => Setup.HomeFret == Fret.Nut
+    public string Spelling => Setup.ShapeShift == 0
         ? OpenStrings.SoundingName
-        : $"{OpenStrings.SoundingName}, counted from the clamp at {Setup.HomeFret} {OpenStrings.ShapeName}";
+        : $"{OpenStrings.SoundingName}, {(Setup.Home is { } home ? $"counted from the clamp at {home.Fret}" : "as a shape")} {OpenStrings.ShapeName}";
 
     /// <summary>The nearest named tuning in words, or that there is none.</summary>
     public string Resemblance => Matches.Length > 0 ? Matches[0].ToString() : "no named tuning has these intervals";
@@ -42,6 +42,7 @@ public sealed class SetupDescription
         {
             yield return $"open strings {string.Join(' ', Setup.GroundNames)}: {Spelling}";
             yield return Resemblance;
+            yield return Setup.ShapeShift == 0 ? $"key of {Setup.Key}" : $"key of {Setup.Key} counted from home, sounds {Setup.SoundingKey}";
             yield return $"{Spoken.Strings(Setup.HeldStrings)} held, {Spoken.Strings(Setup.FreeStrings)} free";
             foreach (Clamp clamp in Setup.IdleClamps)
             {

@@ -8,7 +8,8 @@ public sealed class VoicingComparison
     private VoicingComparison(Voicing first, Voicing second)
     {
         (First, Second) = (first, second);
-        Strings = [.. first.Strings.Zip(second.Strings, (one, other) => new StringDifference(one, other))];
+        (ImmutableArray<string?> notes, ImmutableArray<string?> others) = (first.StringNotes, second.StringNotes);
+        Strings = [.. first.Strings.Select((one, index) => new StringDifference(one, second.Strings[index], notes[index], others[index]))];
     }
 
     /// <summary>The voicing that is compared.</summary>

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Clampwise.Theory;
 
 namespace Clampwise.Fretboard;
 
@@ -7,12 +6,11 @@ namespace Clampwise.Fretboard;
 public static class DroneMoves
 {
     /// <summary>
-    /// The voicings of the same fingers along the neck, above every clamp and up to the end of the usual space, that are chords of a key or
+    /// The voicings of the same fingers along the neck, above every clamp and up to the end of the usual space, that are chords of the key or
     /// colours of them, over whatever rings lowest; the lowest fret first.
     /// </summary>
     /// <param name="voicing">The hand, wherever it stands. Without a finger it moves nowhere.</param>
-    /// <param name="key">The key counted from the home clamp; what the setup suggests if null.</param>
-    public static ImmutableArray<Voicing> Of(Voicing voicing, MusicalKey? key = null)
+    public static ImmutableArray<Voicing> Of(Voicing voicing)
     {
         Setup setup = voicing.Setup;
         Fret[] fingers = [.. voicing.Fretting.Stops.Where(stop => stop.IsFretted).Select(stop => stop.Finger!.Value)];
@@ -21,7 +19,7 @@ public static class DroneMoves
             return [];
         }
 
-        var ranks = new KeyRanks(key ?? SuggestedKey.Of(setup), setup.HomeFret.Number, new SetReadings());
+        var ranks = new KeyRanks(setup);
         int first = setup.Clamps.Select(clamp => clamp.Fret.Number).DefaultIfEmpty(0).Max() + 1;
         int last = FrettingSpace.UsualFor(setup.StringCount).MaxFret.Number - (fingers.Max() - fingers.Min());
         return

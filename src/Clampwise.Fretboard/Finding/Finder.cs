@@ -25,7 +25,6 @@ public sealed class Finder
     private readonly Lazy<VoicingIndex> _index;
     private readonly Fret _highest;
     private readonly RowReader _rows;
-    private readonly SetReadings _readings = new();
     private readonly ConcurrentDictionary<MusicalKey, KeyRanks> _ranks = [];
 
     /// <summary>A finder for a setup.</summary>
@@ -59,7 +58,7 @@ public sealed class Finder
         }
 
         KeyRanks? ranks = RanksOf(query);
-        (int total, IEnumerable<Candidate> best) = Search(new QueryMatcher(Setup, query, _rows, ranks), query.Limit);
+        (int total, IEnumerable<Candidate> best) = Search(new QueryMatcher(In(query), query, _rows, ranks), query.Limit);
         return new FindResult(total, [.. best.Select(one => Judge(one.Voicing, query, ranks)).OrderBy(one => one.Score)]);
     }
 
@@ -77,7 +76,7 @@ public sealed class Finder
         KeyRanks? ranks = RanksOf(query);
         (int total, IEnumerable<Candidate> best) = ranks is not null && query.Limit <= MostOfManyChords
             ? SearchChords(query, ranks)
-            : Search(new QueryMatcher(Setup, query, _rows, ranks), Math.Max(FewestLookedAt, (int)Math.Min(query.Limit * (long)VoicingsPerHand, int.MaxValue)));
+            : Search(new QueryMatcher(In(query), query, _rows, ranks), Math.Max(FewestLookedAt, (int)Math.Min(query.Limit * (long)VoicingsPerHand, int.MaxValue)));
         List<FoldedHand> hands = new HandFolder(Setup.StringCount).Fold(best);
         List<FoldedHand> chosen = new HandChooser(_rows, Setup.HomeFret.Number, isNamed: ranks is null).Choose(hands, query.Limit);
         return new FoundHands(total, [.. chosen.Select(hand => Unpack(hand, query, ranks))], ranks?.Key);
@@ -94,12 +93,12 @@ public sealed class Finder
             return fault;
         }
 
-        MusicalKey key = query.Key ?? SuggestedKey.Of(Setup);
         query = query with { MinStrings = Math.Max(query.MinStrings, FewestOfChord) };
-        KeyRanks ranks = RanksOf(key);
-        var search = new KeySearch(Index, new QueryMatcher(Setup, query, _rows, ranks), ranks);
+        Setup setup = In(query);
+        KeyRanks ranks = RanksOf(setup);
+        var search = new KeySearch(Index, new QueryMatcher(setup, query, _rows, ranks), ranks);
         search.Run(OfEachDegree, KeyRanks.AskedForOnly);
-        return new KeyFinder(Setup, _rows, search, ranks, hand => Unpack(hand, query, ranks)).Of(key);
+        return new KeyFinder(setup, _rows, search, ranks, hand => Unpack(hand, query, ranks)).Page;
     }
 
     /// <summary>Why a voicing of the setup ranks where it does for a query; refused if the hand cannot finger it.</summary>
@@ -110,7 +109,8 @@ public sealed class Finder
     /// </summary>
     public ImmutableArray<ChordCount> Chords(VoicingQuery query)
     {
-        var matcher = new QueryMatcher(Setup, query, _rows);
+        Setup setup = In(query);
+        var matcher = new QueryMatcher(setup, query, _rows);
         var counts = new int[PackedVoicing.KeyCount];
         var easiest = new double[PackedVoicing.KeyCount];
         Array.Fill(easiest, double.PositiveInfinity);
@@ -126,17 +126,20 @@ public sealed class Finder
             }
         }
 
-        return ChordCount.Gather(counts, easiest, _readings);
+        return ChordCount.Gather(counts, easiest, new SetReadings(setup.SoundingKey));
     }
 
     private KeyRanks? RanksOf(VoicingQuery query) =>
-        query.IsOpen ? RanksOf(query.Key ?? SuggestedKey.Of(Setup)) : null;
+        query.IsOpen ? RanksOf(In(query)) : null;
 
-    private KeyRanks RanksOf(MusicalKey key) => _ranks.GetOrAdd(key, key => new KeyRanks(key, Setup.HomeFret.Number, _readings));
+    private KeyRanks RanksOf(Setup setup) => _ranks.GetOrAdd(setup.Key, _ => new KeyRanks(setup));
+
+    // All that is named is named in the key that is asked for.
+    private Setup In(VoicingQuery query) => query.Key is { } key ? Setup.In(key) : Setup;
 
     private (int Total, IEnumerable<Candidate> Best) SearchChords(VoicingQuery query, KeyRanks ranks)
     {
-        var search = new KeySearch(Index, new QueryMatcher(Setup, query, _rows, ranks), ranks);
+        var search = new KeySearch(Index, new QueryMatcher(In(query), query, _rows, ranks), ranks);
         search.Run(OfEachChord, KeyRanks.AskedForOnly);
         return (search.Total, search.Kept);
     }
@@ -169,14 +172,14 @@ public sealed class Finder
         Fingering.Of(voicing, Index.Hand, Index.Neck).Select(fingering =>
             new FoundVoicing(voicing, fingering, FindWords.Reasons(voicing, fingering, query, _rows, ranks)));
 
-    private FoundVoicing Judge(PackedVoicing packed, VoicingQuery query, KeyRanks? ranks) => Judge(Unpack(packed), query, ranks).Value;
+    private FoundVoicing Judge(PackedVoicing packed, VoicingQuery query, KeyRanks? ranks) => Judge(Unpack(packed, query), query, ranks).Value;
 
     private FoundHand Unpack(FoldedHand hand, VoicingQuery query, KeyRanks? ranks) => new(
         Judge(hand.Whole.Voicing, query, ranks),
-        [.. hand.Variants.OrderBy(variant => variant.Whole.Score).Select(variant => Unpack(variant.Whole.Voicing))],
-        [.. hand.Thinnings.Concat(hand.Variants.SelectMany(variant => variant.Thinnings)).OrderBy(one => one.Score).Select(one => Unpack(one.Voicing))]);
+        [.. hand.Variants.OrderBy(variant => variant.Whole.Score).Select(variant => Unpack(variant.Whole.Voicing, query))],
+        [.. hand.Thinnings.Concat(hand.Variants.SelectMany(variant => variant.Thinnings)).OrderBy(one => one.Score).Select(one => Unpack(one.Voicing, query))]);
 
-    private Voicing Unpack(PackedVoicing packed) => Voicing.Create(Setup, packed.ToFretting(Setup.StringCount), allowBehindClamp: true).Value;
+    private Voicing Unpack(PackedVoicing packed, VoicingQuery query) => Voicing.Create(In(query), packed.ToFretting(Setup.StringCount), allowBehindClamp: true).Value;
 
     private Fault? FaultOf(VoicingQuery query)
     {

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Clampwise.Theory;
 
 namespace Clampwise.Fretboard;
 
@@ -14,9 +13,8 @@ public sealed record FoundHand(FoundVoicing Whole, ImmutableArray<Voicing> Varia
     {
         get
         {
-            var name = FirstReading.Of(Whole.Voicing.Pitches.AsSpan());
             return Thinnings
-                .Where(thinning => IsWithin(thinning) && FirstReading.Of(thinning.Pitches.AsSpan()) == name)
+                .Where(thinning => IsWithin(thinning) && thinning.Sounding.First == Whole.Voicing.Sounding.First)
                 .Select(thinning => Sounding(Whole.Voicing).Except(Sounding(thinning)));
         }
     }

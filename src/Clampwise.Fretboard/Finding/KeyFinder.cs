@@ -17,19 +17,15 @@ internal sealed class KeyFinder(Setup setup, RowReader rows, KeySearch search, K
     private const double WorthShowing = 5.0;
     private const int ColoursLookedAt = 8;
 
-    public KeyHands Of(MusicalKey key)
-    {
-        MusicalKey sounding = SuggestedKey.Up(key, setup.HomeFret.Number);
-        return new KeyHands(key, sounding, [.. KeyDegree.Of(key).Select(degree => Degree(degree, key, sounding))]);
-    }
+    public KeyHands Page => new(setup.Key, setup.SoundingKey, [.. KeyDegree.Of(setup.Key).Select(Degree)]);
 
-    private DegreeHands Degree(KeyDegree degree, MusicalKey key, MusicalKey sounding)
+    private DegreeHands Degree(KeyDegree degree)
     {
         ImmutableArray<FoundHand> hands = [.. Choose(chord => ranks.PlainDegree(chord) == degree, HandsEach)];
         FoundHand? best = hands.FirstOrDefault();
         IEnumerable<FoundHand> colours = best is null || IsHard(best.Whole) ? Choose(chord => ranks.ColouredDegree(chord) == degree, ColoursLookedAt) : [];
-        FoundHand? near = colours.FirstOrDefault(colour => IsOver(degree.In(sounding), colour.Whole.Voicing) && IsEasier(colour, best));
-        return new DegreeHands(degree, degree.In(key), degree.In(sounding), [.. hands.Where(hand => hand.Whole.Score <= best!.Whole.Score + WorthShowing)], near);
+        FoundHand? near = colours.FirstOrDefault(colour => IsOver(degree.In(setup.SoundingKey), colour.Whole.Voicing) && IsEasier(colour, best));
+        return new DegreeHands(degree, degree.In(setup.Key), degree.In(setup.SoundingKey), [.. hands.Where(hand => hand.Whole.Score <= best!.Whole.Score + WorthShowing)], near);
     }
 
     private static bool IsHard(FoundVoicing found) =>
@@ -40,7 +36,7 @@ internal sealed class KeyFinder(Setup setup, RowReader rows, KeySearch search, K
 
     // Which reading comes first can depend on the exact pitches: the colour must be named from the degree's root.
     private static bool IsOver(ChordSymbol plain, Voicing colour) =>
-        FirstReading.Of(colour.Pitches.AsSpan()) is { Quality: not null } first && first.Root == plain.Root.Class && first.Bass == first.Root;
+        colour.Sounding.First is { Quality: not null } first && first.Root == plain.Root.Class && first.Bass == first.Root;
 
     private IEnumerable<FoundHand> Choose(Func<int, bool> isWanted, int limit)
     {

@@ -28,10 +28,12 @@ internal sealed class KeyRanks
     private readonly PitchClass _tonic;
     private readonly int _scale;
 
-    public KeyRanks(MusicalKey key, int homeFret, SetReadings readings)
+    /// <summary>The ranks of a setup in its key.</summary>
+    public KeyRanks(Setup setup)
     {
-        (_key, _readings, _tonic) = (key, readings, key.Tonic.Class + homeFret);
-        _scale = key.Scale.Aggregate(1 << (_tonic + FlatSeventh).Number, (bits, note) => bits | (1 << (note.Class + homeFret).Number));
+        MusicalKey sounding = setup.SoundingKey;
+        (_key, _readings, _tonic) = (setup.Key, new SetReadings(sounding), sounding.Tonic.Class);
+        _scale = sounding.Scale.Aggregate(1 << (_tonic + FlatSeventh).Number, (bits, note) => bits | (1 << note.Class.Number));
         Array.Fill(_points, float.NaN);
     }
 
@@ -64,7 +66,7 @@ internal sealed class KeyRanks
             : reading.Kind is not (SonorityKind.Chord or SonorityKind.PowerChord) ? new Price("two notes alone", Nameless)
             : Plain(reading) is { } plain ? new Price($"{plain.Roman} of {_key}", Place(plain))
             : Coloured(reading, key) is { } colour ? new Price($"colour of {colour.Roman} in {_key}", Colour + Place(colour) + More(quality))
-            : IsTriad(quality) ? new Price($"outside {_key}", OutsideKey)
+            : quality.IsPlainTriad ? new Price($"outside {_key}", OutsideKey)
             : IsColour(quality) ? new Price($"outside {_key}", OutsideColour + More(quality))
             : new Price("an altered chord", Altered);
     }
@@ -77,7 +79,7 @@ internal sealed class KeyRanks
             : new Price("a foreign bass", ForeignBass);
     }
 
-    private KeyDegree? Plain(FirstReading reading) => reading is { Kind: SonorityKind.Chord, Quality: { } quality } && IsTriad(quality)
+    private KeyDegree? Plain(FirstReading reading) => reading is { Kind: SonorityKind.Chord, Quality: { } quality } && quality.IsPlainTriad
         ? Degrees(reading).FirstOrDefault(degree => degree.IsMinor == (quality.Triad == TriadKind.Minor))
         : null;
 
@@ -100,9 +102,6 @@ internal sealed class KeyRanks
     // Each tone beyond four makes a chord more of a colour and less of use; so does a third that is away.
     private static double More(ChordQuality quality) =>
         (Math.Max(0, quality.Tones.Length - 4) * 1.5) + (quality.Triad is TriadKind.Major or TriadKind.Minor ? 0.0 : 0.8);
-
-    private static bool IsTriad(ChordQuality quality) =>
-        quality.Equals(ChordQuality.Major) || (quality.Triad == TriadKind.Minor && quality.Tones.Length == 3 && IsUnaltered(quality) && quality.Added.IsEmpty);
 
     private static bool IsColour(ChordQuality quality) =>
         IsUnaltered(quality) && quality.Added.Count <= 1 && quality.Added.All(tone => tone.Alteration == 0) && quality.Triad switch

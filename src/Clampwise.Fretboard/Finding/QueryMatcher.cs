@@ -15,6 +15,7 @@ internal sealed class QueryMatcher
     private readonly KeyPoints _keys;
     private readonly PitchClass? _root;
     private readonly int _homeFret;
+    private readonly MusicalKey _soundingKey;
     private readonly int _position;
     private readonly int _clampFret;
     private readonly double _maxDifficulty;
@@ -24,7 +25,7 @@ internal sealed class QueryMatcher
 
     public QueryMatcher(Setup setup, VoicingQuery query, RowReader rows, KeyRanks? ranks = null)
     {
-        (_query, _rows, _ranks, _homeFret) = (query, rows, ranks, setup.HomeFret.Number);
+        (_query, _rows, _ranks, _homeFret, _soundingKey) = (query, rows, ranks, setup.HomeFret.Number, setup.SoundingKey);
         _position = RankingWeights.PositionFret(setup, query);
         _clampFret = setup.Clamps.Select(clamp => clamp.Fret.Number).DefaultIfEmpty(0).Max();
         _symbols = [.. SoundingSymbols(setup, query)];
@@ -46,7 +47,7 @@ internal sealed class QueryMatcher
 
         if (query.ShapeName is { } shape)
         {
-            yield return shape.TransposedBy(setup.HomeFret.Number);
+            yield return shape.TransposedBy(setup.ShapeShift);
         }
     }
 
@@ -99,11 +100,11 @@ internal sealed class QueryMatcher
         double points = 0.0;
         foreach (ChordSymbol symbol in _symbols)
         {
-            points += FirstReading.Of(pitches).Is(symbol) ? 0.0 : RankingWeights.OfName(Sonority.Read(pitches).Accepts(symbol).Kind);
+            points += FirstReading.Of(pitches, _soundingKey).Is(symbol) ? 0.0 : RankingWeights.OfName(Sonority.Read(pitches, _soundingKey).Accepts(symbol).Kind);
         }
 
         // Without a root asked for, the score at best took the bass for the root.
-        bool isRootInBass = _root is not null || FirstReading.Of(pitches) is { Quality: not null } first && first.Root == first.Bass;
+        bool isRootInBass = _root is not null || FirstReading.Of(pitches, _soundingKey) is { Quality: not null } first && first.Root == first.Bass;
         return isRootInBass ? points : points - RankingWeights.RootInBass;
     }
 

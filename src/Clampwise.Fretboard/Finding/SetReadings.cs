@@ -4,8 +4,9 @@ namespace Clampwise.Fretboard;
 
 /// <summary>
 /// The first reading of each bass with each set of pitch classes, read when first asked for, as if the notes lay close together.
+/// Reads in a key at concert pitch.
 /// </summary>
-internal sealed class SetReadings
+internal sealed class SetReadings(MusicalKey musicalKey)
 {
     private readonly FirstReading?[] _first = new FirstReading?[PackedVoicing.KeyCount];
 
@@ -14,7 +15,7 @@ internal sealed class SetReadings
     {
         (int bass, int classes) = PackedVoicing.OfKey(key);
         Span<Pitch> buffer = stackalloc Pitch[PitchClass.Count];
-        return _first[key] ??= FirstReading.Of(Pitches(bass, classes, buffer));
+        return _first[key] ??= FirstReading.Of(Pitches(bass, classes, buffer), musicalKey);
     }
 
     /// <summary>A bass with pitch classes above it, close together.</summary>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Clampwise.Theory;
 
 namespace Clampwise.Fretboard;
@@ -20,29 +21,19 @@ public static class SuggestedKey
     /// <summary>The key of the shapes: D for the three-string clamp on strings 3 to 5.</summary>
     public static MusicalKey Of(Setup setup)
     {
-        PitchClass[] open = [.. setup.GroundPitches.Select(pitch => pitch.Class + -setup.HomeFret.Number)];
-        PitchClass lowest = setup.GroundPitches.Min().Class + -setup.HomeFret.Number;
-        return Keys().MaxBy(key => Points(key, open, lowest));
+        PitchClass[] open = [.. setup.GroundPitches.Select(pitch => pitch.Class + -setup.ShapeShift)];
+        PitchClass lowest = setup.GroundPitches.Min().Class + -setup.ShapeShift;
+        return s_keys.MaxBy(key => Points(key, open, lowest));
     }
 
-    /// <summary>A key so many semitones higher, spelled with the fewest accidentals.</summary>
-    public static MusicalKey Up(MusicalKey key, int semitones) =>
-        Keys(key.IsMinor).First(one => one.Tonic.Class == key.Tonic.Class + semitones);
-
-    // Of keys that sound alike the one with fewer accidentals, of six sharps and six flats the sharps.
-    private static IEnumerable<MusicalKey> Keys(bool isMinor = false) => Enumerable.Range(NoteName.LowestFifths, NoteName.HighestFifths - NoteName.LowestFifths + 1)
-        .Select(fifths => MusicalKey.Of(NoteName.FromFifths(fifths), isMinor))
-        .Where(key => key.IsGood)
-        .Select(key => key.Value)
-        .OrderBy(key => Math.Abs(key.Signature))
-        .ThenByDescending(key => key.Signature)
-        .DistinctBy(key => key.Tonic.Class);
+    // The one with the fewest accidentals first, and so chosen among equals.
+    private static readonly ImmutableArray<MusicalKey> s_keys = [.. Enumerable.Range(0, PitchClass.Count)
+        .Select(up => default(MusicalKey).Up(up)).OrderBy(key => Math.Abs(key.Signature)).ThenByDescending(key => key.Signature)];
 
     private static int Points(MusicalKey key, PitchClass[] open, PitchClass lowest)
     {
         PitchClass tonic = key.Tonic.Class;
-        var scale = key.Scale.Select(note => note.Class).ToHashSet();
-        return open.Sum(note => scale.Contains(note) ? PitchClass.SemitonesUp(tonic, note) switch
+        return open.Sum(note => key.Contains(note) ? PitchClass.SemitonesUp(tonic, note) switch
         {
             0 => Tonic,
             FifthSemitones => Fifth,

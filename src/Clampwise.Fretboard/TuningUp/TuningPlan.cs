@@ -27,7 +27,7 @@ public sealed class TuningPlan
     public static TuningPlan Of(Setup setup, ConcertPitch concertPitch = default)
     {
         ImmutableArray<StringTarget> targets = [.. setup.Strings.Select(number =>
-            new StringTarget(number, setup.GroundPitch(number), concertPitch.Hertz(setup.GroundPitch(number)), setup.IsHeld(number)))];
+            new StringTarget(number, setup.GroundPitch(number), setup.Spell(setup.GroundPitch(number)), concertPitch.Hertz(setup.GroundPitch(number)), setup.IsHeld(number)))];
         var pairs =
             from i in Enumerable.Range(0, targets.Length)
             from j in Enumerable.Range(i + 1, targets.Length - i - 1)

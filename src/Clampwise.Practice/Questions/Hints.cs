@@ -28,7 +28,7 @@ internal static class Hints
     }
 
     public static ImmutableArray<Hint> ForPicking(Voicing subject, ImmutableArray<Choice> choices, Random random) =>
-        [Arpeggio, new Hint(QuestionWords.LowestNote(subject.Pitches.Min())), RuleOut(choices, subject, random)];
+        [Arpeggio, new Hint(QuestionWords.LowestNote(subject)), RuleOut(choices, subject, random)];
 
     // Worded alike whether anything moved or not, or it would give the answer away.
     public static ImmutableArray<Hint> ForComparing(Voicing one, StringSet moved, Random random)
@@ -49,10 +49,10 @@ internal static class Hints
         one.Voicing.Fretting[number] is { IsFretted: true } stop && stop == other.Voicing.Fretting[number] && one.FingerOn(number) == other.FingerOn(number)));
 
     public static ImmutableArray<Hint> ForTranslating(Setup setup, ChordSymbol expected) =>
-        [new Hint(QuestionWords.HomeUp(setup.HomeFret.Number)), new Hint(QuestionWords.Root(expected.Root))];
+        [new Hint(QuestionWords.HomeUp(setup)), new Hint(QuestionWords.Root(expected.Root))];
 
     // The strings sound otherwise than a shape is named: what is counted from the clamp says so.
-    private static bool IsFromClamp(Sonority asked, Voicing subject) => asked == subject.Shape && subject.Setup.HomeFret > Fret.Nut;
+    private static bool IsFromClamp(Sonority asked, Voicing subject) => asked == subject.Shape && subject.Setup.ShapeShift != 0;
 
     private static Hint Arpeggio { get; } = new(QuestionWords.ArpeggioComes) { IsArpeggio = true };
 

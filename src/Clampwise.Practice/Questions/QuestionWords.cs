@@ -34,9 +34,19 @@ internal static class QuestionWords
 
     public static string Root(NoteName root) => $"Its root is {root}.";
 
-    public static string LowestNote(Pitch pitch) => $"Its lowest note is {pitch}.";
+    public static string LowestNote(Voicing voicing) => $"Its lowest note is {voicing.PitchNames[voicing.Pitches.IndexOf(voicing.Pitches.Min())]}.";
 
-    public static string HomeUp(int frets) => $"The home clamp is at fret {frets}: a shape sounds {Counted.Of(frets, "semitone")} above its name.";
+    public static string HomeUp(Setup setup)
+    {
+        (int up, int above) = (setup.ShapeShift, setup.Tuning.AboveLetters);
+        string?[] why =
+        [
+            setup.Home is { } home ? $"the home clamp is at fret {home.Fret}" : null,
+            above != 0 ? $"the strings are tuned {Counted.Of(Math.Abs(above), "semitone")} {(above > 0 ? "up" : "down")}" : null,
+        ];
+        string said = string.Join(" and ", why.Where(words => words is not null));
+        return $"{said[..1].ToUpperInvariant()}{said[1..]}: a shape sounds {Counted.Of(Math.Abs(up), "semitone")} {(up > 0 ? "above" : "below")} its name.";
+    }
 
     public static string Ringing(StringSet strings) => strings.Count == 0 ? "No string rings by itself." : $"Left to ring: {Spoken.Strings(strings)}.";
 

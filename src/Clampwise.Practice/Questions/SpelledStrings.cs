@@ -11,13 +11,13 @@ internal static class SpelledStrings
     public static ImmutableArray<string> Of(Voicing voicing, bool withDegrees)
     {
         ImmutableArray<SoundingTone>? tones = voicing.Sounding.Readings.FirstOrDefault()?.Tones;
+        ImmutableArray<string> names = voicing.PitchNames;
         int next = 0;
         var texts = ImmutableArray.CreateBuilder<string>(voicing.Strings.Length);
         foreach (SoundingString sounding in voicing.Strings)
         {
-            texts.Add(sounding.Pitch is not { } pitch ? PracticeWords.Muted
-                : tones is not { } read ? $"{pitch}"
-                : withDegrees ? $"{read[next].Spelled} ({VoicingWords.Say(read[next].Degree)})" : $"{read[next].Spelled}");
+            texts.Add(sounding.Pitch is null ? PracticeWords.Muted
+                : withDegrees && tones is { } read ? $"{names[next]} ({VoicingWords.Say(read[next].Degree)})" : names[next]);
             next += sounding.Pitch is null ? 0 : 1;
         }
 
@@ -27,5 +27,5 @@ internal static class SpelledStrings
     /// <summary>The names of the tones of what sounds, each once, from the lowest up.</summary>
     public static IEnumerable<NoteName> Names(Sonority sonority) => sonority.Readings is [var first, ..]
         ? first.Tones.OrderBy(tone => tone.Pitch).Select(tone => tone.Spelled.Name).Distinct()
-        : sonority.Pitches.Order().Select(pitch => NoteName.Usual(pitch.Class)).Distinct();
+        : sonority.Pitches.Order().Select(pitch => sonority.Spell(pitch.Class)).Distinct();
 }

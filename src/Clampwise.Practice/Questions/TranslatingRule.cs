@@ -14,8 +14,8 @@ internal sealed class TranslatingRule : DirectionRule
 
     public static TranslatingRule ToShape { get; } = new(isToSounding: false);
 
-    /// <summary>Without a clamp both names are one.</summary>
-    public override bool CanAsk(PracticeItem item) => base.CanAsk(item) && item.Drill.Setup.HomeFret > Fret.Nut;
+    /// <summary>Without a clamp, in a tuning of its own letters, both names are one.</summary>
+    public override bool CanAsk(PracticeItem item) => base.CanAsk(item) && item.Drill.Setup.ShapeShift != 0;
 
     /// <inheritdoc/>
     public override Question Make(PracticeItem item, AskContext context)
@@ -47,7 +47,7 @@ internal sealed class TranslatingRule : DirectionRule
         bool isUnmoved = GivenSide(question.Subject).Accepts(symbol).IsAccepted;
         return new Verdict(false, symbol.ToString(), asked.Name, question.Subject)
         {
-            Remark = isUnmoved ? QuestionWords.OtherSide(question.Direction, asked.Name) : QuestionWords.HomeUp(question.Setup.HomeFret.Number),
+            Remark = isUnmoved ? QuestionWords.OtherSide(question.Direction, asked.Name) : QuestionWords.HomeUp(question.Setup),
             ConfusedWith = context.Repertoire.Others(question.Item).FirstOrDefault(other => AskedSide(other.Voicing).First.Is(symbol))?.Key,
         };
     }

@@ -41,6 +41,10 @@ public sealed record ChordQuality
     /// <summary>True if its key signature would be a minor one: the third is minor.</summary>
     public bool IsMinor => Triad is TriadKind.Minor or TriadKind.Diminished;
 
+    /// <summary>True for a major or minor triad and nothing more.</summary>
+    public bool IsPlainTriad => Triad is TriadKind.Major or TriadKind.Minor && Extent == ChordExtent.Triad
+        && Added.IsEmpty && Altered.IsEmpty && Omitted.IsEmpty;
+
     /// <summary>True if both mean the same tones by the same names, perhaps in other words: 9(add13) and 13(no11).</summary>
     public bool HasTonesOf(ChordQuality other) => ReferenceEquals(this, other) || Tones.AsSpan().SequenceEqual(other.Tones.AsSpan());
 

@@ -46,11 +46,18 @@ public sealed record ChordSymbol
     public ChordSymbol Respelled => Of(Root.Class, Quality, BassClass);
 
     /// <summary>A symbol from pitch classes, root and bass spelled by <see cref="ChordSpelling"/>.</summary>
-    public static ChordSymbol Of(PitchClass root, ChordQuality quality, PitchClass bass)
+    /// <param name="root">The root.</param>
+    /// <param name="quality">The quality.</param>
+    /// <param name="bass">The lowest note.</param>
+    /// <param name="key">The key that root and bass are spelled in; each chord for itself if null.</param>
+    public static ChordSymbol Of(PitchClass root, ChordQuality quality, PitchClass bass, MusicalKey? key = null)
     {
-        NoteName name = ChordSpelling.Root(root, quality);
-        return new ChordSymbol(name, quality, ChordSpelling.Bass(name, quality, bass));
+        NoteName name = ChordSpelling.Root(root, quality, key);
+        return new ChordSymbol(name, quality, ChordSpelling.Bass(name, quality, bass, key));
     }
+
+    /// <summary>The symbol with root and bass as they are spelled in a key.</summary>
+    public ChordSymbol In(MusicalKey key) => Of(Root.Class, Quality, BassClass, key);
 
     /// <summary>House style, such as F#m7b5 or D/F#.</summary>
     public override string ToString() => Bass is { } bass ? $"{Root}{Quality}/{bass}" : $"{Root}{Quality}";

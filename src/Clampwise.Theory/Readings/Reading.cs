@@ -41,8 +41,8 @@ public sealed class Reading
     private static SoundingTone Tone(ChordSymbol symbol, Pitch pitch)
     {
         ChordDegree degree = ChordSpelling.Degree(symbol.Quality, PitchClass.SemitonesUp(symbol.Root.Class, pitch.Class));
-        bool isForeign = symbol.Bass is { } other && other.Class == pitch.Class && !symbol.Quality.Tones.Contains(degree);
-        NoteName name = isForeign ? symbol.Bass!.Value : symbol.Root + degree.Interval;
-        return new SoundingTone(pitch, degree, SpelledPitch.Of(pitch, name));
+        return symbol.Bass is { } bass && bass.Class == pitch.Class && !symbol.Quality.Tones.Contains(degree)
+            ? new SoundingTone(pitch, ChordSpelling.ForeignDegree(symbol.Root, bass), SpelledPitch.Of(pitch, bass))
+            : new SoundingTone(pitch, degree, SpelledPitch.Of(pitch, symbol.Root + degree.Interval));
     }
 }

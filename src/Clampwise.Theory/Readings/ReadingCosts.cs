@@ -7,6 +7,9 @@ namespace Clampwise.Theory;
 /// </summary>
 internal static class ReadingCosts
 {
+    /// <summary>What it costs that the root is no note of the key's scale.</summary>
+    public const int RootOutsideKey = 5;
+
     private const int Tritone = 6;
     private const int MajorThirdSpan = 0b1_1111;
     private const int FurtherAlteration = 12;
@@ -55,9 +58,7 @@ internal static class ReadingCosts
     /// <summary>What it costs that the bass is no tone of the chord above it.</summary>
     public static int OfForeignBass(ChordQuality quality, int bassAboveRoot)
     {
-        bool isPlainTriad = quality is { Triad: TriadKind.Major or TriadKind.Minor, Extent: ChordExtent.Triad }
-            && quality.Added.IsEmpty && quality.Altered.IsEmpty;
-        return (quality.Triad, isPlainTriad, bassAboveRoot) switch
+        return (quality.Triad, quality.IsPlainTriad, bassAboveRoot) switch
         {
             (TriadKind.Power, _, _) => 30,
             (_, false, _) => 36,

@@ -10,11 +10,11 @@ public sealed class Sonority
 {
     private readonly Lazy<ImmutableArray<Reading>> _readings;
 
-    private Sonority(ImmutableArray<Pitch> pitches)
+    private Sonority(ImmutableArray<Pitch> pitches, MusicalKey? key)
     {
         Pitches = pitches;
-        First = FirstReading.Of(pitches.AsSpan());
-        _readings = new Lazy<ImmutableArray<Reading>>(() => ReadingOrder.Readings(pitches.AsSpan()));
+        First = FirstReading.Of(pitches.AsSpan(), key);
+        _readings = new Lazy<ImmutableArray<Reading>>(() => ReadingOrder.Readings(pitches.AsSpan(), key));
     }
 
     /// <summary>The sounding pitches in the order given.</summary>
@@ -36,7 +36,12 @@ public sealed class Sonority
     public string Name => SonorityText.Name(this);
 
     /// <summary>Reads sounding pitches, lowest string first; they need not rise.</summary>
-    public static Sonority Read(ReadOnlySpan<Pitch> pitches) => new([.. pitches]);
+    /// <param name="pitches">The pitches.</param>
+    /// <param name="key">The key that names are spelled in, and that speaks for names whose root it holds; none if null.</param>
+    public static Sonority Read(ReadOnlySpan<Pitch> pitches, MusicalKey? key = null) => new([.. pitches], key);
+
+    /// <summary>A pitch class as it is spelled where no reading says it: as the key writes it, else as it is mostly seen.</summary>
+    public NoteName Spell(PitchClass pitchClass) => First.Key?.Write(pitchClass) ?? NoteName.Usual(pitchClass);
 
     /// <summary>Judges a chord symbol as an answer to what these pitches are called.</summary>
     public Acceptance Accepts(ChordSymbol symbol) => Acceptance.Of(this, symbol);

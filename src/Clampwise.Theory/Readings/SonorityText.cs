@@ -12,26 +12,27 @@ internal static class SonorityText
     public static string Name(Sonority sonority) => sonority.Kind switch
     {
         SonorityKind.Silence => "silence",
-        SonorityKind.SingleNote => sonority.Pitches.Length == 1 ? $"the note {sonority.Pitches[0]}" : $"{sonority.Pitches[0]} in unison",
-        SonorityKind.Octaves => $"{sonority.First.Bass} in octaves",
+        SonorityKind.SingleNote => sonority.Pitches.Length == 1 ? $"the note {Lowest(sonority)}" : $"{Lowest(sonority)} in unison",
+        SonorityKind.Octaves => $"{sonority.Spell(sonority.First.Bass)} in octaves",
         SonorityKind.Interval => Interval(sonority),
-        SonorityKind.Cluster => "cluster " + string.Join(' ', sonority.Pitches.Order().Select(pitch => pitch.Class).Distinct()),
+        SonorityKind.Cluster => "cluster " + string.Join(' ', sonority.Pitches.Order().Select(pitch => sonority.Spell(pitch.Class)).Distinct()),
         _ => sonority.First.Symbol!.ToString(),
     };
+
+    private static SpelledPitch Lowest(Sonority sonority) => SpelledPitch.Of(sonority.Pitches[0], sonority.Spell(sonority.Pitches[0].Class));
 
     private static string Interval(Sonority sonority)
     {
         PitchClass bass = sonority.First.Bass;
         PitchClass other = sonority.Pitches.First(pitch => pitch.Class != bass).Class;
-        (NoteName low, NoteName high) = SpellPair(bass, other);
+        (NoteName low, NoteName high) = SpellPair(sonority.Spell(bass), other);
         return $"{s_intervals[PitchClass.SemitonesUp(bass, other)]} {low}-{high}";
     }
 
     // The upper note takes the spelling of the interval's name: the tritone is an augmented fourth.
-    private static (NoteName Low, NoteName High) SpellPair(PitchClass bass, PitchClass other)
+    private static (NoteName Low, NoteName High) SpellPair(NoteName low, PitchClass other)
     {
-        NoteName low = NoteName.Usual(bass);
-        int semitones = PitchClass.SemitonesUp(bass, other);
+        int semitones = PitchClass.SemitonesUp(low.Class, other);
         ChordDegree degree = semitones switch
         {
             1 => ChordDegree.Of(2, -1),

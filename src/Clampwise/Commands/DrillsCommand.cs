@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Clampwise.Fretboard;
 using Clampwise.Practice;
 using Clampwise.Storage;
 using Clampwise.Theory;
@@ -12,7 +13,9 @@ internal static class DrillsCommand
     {
         var id = new Argument<string?>("id") { Description = "One drill, to list its voicings.", Arity = ArgumentArity.ZeroOrOne };
         Option<bool> json = SharedOptions.Json();
-        var command = new Verb("drills", "List the drills, or the voicings of one with both their names.", "drills", "drills first-six --json") { id, data, json };
+        Option<string?> key = SharedOptions.Key();
+        var command = new Verb("drills", "List the drills, or the voicings of one with both their names.", "drills", "drills first-six --json", "drills first-six --key G") { id, key, data, json }
+            .Needs(key, id);
         command.SetAction(parsed =>
         {
             if (!DataFolder.Find(parsed.GetValue(data), around.Variable).TryGet(out DataFolder? folder, out Fault? fault))
@@ -20,9 +23,14 @@ internal static class DrillsCommand
                 return around.Refuse(fault);
             }
 
+            if (!SharedOptions.ReadKey(parsed.GetValue(key)).TryGet(out GivenKey? given, out fault))
+            {
+                return around.Refuse(fault);
+            }
+
             var library = DrillLibrary.Load(folder);
             int code = parsed.GetValue(id) is { } wanted
-                ? PrintOne(around, library, wanted, parsed.GetValue(json))
+                ? PrintOne(around, library, wanted, given.Key, parsed.GetValue(json))
                 : PrintAll(around, library, parsed.GetValue(json));
             foreach (Fault unread in library.Faults)
             {
@@ -59,7 +67,7 @@ internal static class DrillsCommand
         return ExitCode.Good;
     }
 
-    private static int PrintOne(Surroundings around, DrillLibrary library, string wanted, bool asJson)
+    private static int PrintOne(Surroundings around, DrillLibrary library, string wanted, MusicalKey? key, bool asJson)
     {
         if (library.Drills.FirstOrDefault(drill => drill.Id.ToString() == wanted) is not { } drill)
         {
@@ -71,15 +79,16 @@ internal static class DrillsCommand
             around.Out.WriteLine($"{drill.Title}: {drill.Setup}");
         }
 
-        foreach (DrillVoicing voicing in drill.Voicings)
+        foreach (DrillVoicing listed in drill.Voicings)
         {
+            Voicing voicing = listed.Voicing.In(key);
             if (asJson)
             {
-                JsonLines.Print(around.Out, NamedVoicingRow.Of(voicing.Voicing));
+                JsonLines.Print(around.Out, NamedVoicingRow.Of(voicing));
             }
             else
             {
-                around.PrintLines([$"{voicing.Voicing.Fretting,-14} shape {voicing.Voicing.ShapeName,-10} sounds {voicing.Voicing.SoundingName,-10} {voicing.Note}".TrimEnd()], 15);
+                around.PrintLines([$"{voicing.Fretting,-14} shape {voicing.ShapeName,-10} sounds {voicing.SoundingName,-10} {listed.Note}".TrimEnd()], 15);
             }
         }
 

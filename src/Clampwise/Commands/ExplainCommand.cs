@@ -14,10 +14,11 @@ internal static class ExplainCommand
         Option<string> hand = SharedOptions.HandOption();
         Option<bool> json = SharedOptions.Json();
         Option<bool> behind = SharedOptions.Behind();
-        var command = new Verb("explain", "Explain a voicing: all its readings with their degrees, its fingering, and what makes it hard.", "explain 2-4@2 x04600", "explain 2-4@2 x04600 --hand small") { setup, fretting, hand, json, behind };
+        Option<string?> key = SharedOptions.Key();
+        var command = new Verb("explain", "Explain a voicing: all its readings with their degrees, its fingering, and what makes it hard.", "explain 2-4@2 x04600", "explain 2-4@2 x04600 --hand small") { setup, fretting, key, hand, json, behind };
         command.SetAction(parsed =>
         {
-            Result<Voicing> read = SharedOptions.ReadVoicing(parsed.GetRequiredValue(setup), string.Join(' ', parsed.GetRequiredValue(fretting)), parsed.GetValue(behind));
+            Result<Voicing> read = SharedOptions.ReadVoicing(parsed.GetRequiredValue(setup), string.Join(' ', parsed.GetRequiredValue(fretting)), parsed.GetValue(behind), parsed.GetValue(key));
             if (!read.TryGet(out Voicing? voicing, out Fault? fault))
             {
                 return around.Refuse(fault);
@@ -73,7 +74,7 @@ internal sealed record ExplainedRow(
             voicing.ShapeName,
             voicing.SoundingName,
             [.. voicing.Sounding.Readings.Select(reading => new ReadingRow(reading.Symbol.ToString(), [.. reading.Tones.Select(tone => tone.Degree.ToString())], [.. reading.Tones.Select(tone => tone.Spelled.ToString())]))],
-            [.. voicing.Strings.Select(StringRow.Of)],
+            [.. voicing.Strings.Zip(voicing.StringNotes, StringRow.Of)],
             [.. VoicingWords.Lines(voicing, fingers)],
             fingering.IsGood,
             fingering.IsGood ? null : fingering.Fault.Message,

@@ -18,11 +18,12 @@ internal static class ExploreCommand
         var setup = new Argument<string?>("setup") { Description = "A tuning and its clamps, such as '2-4@2'; that of the next question unless given.", Arity = ArgumentArity.ZeroOrOne };
         var fretting = new Argument<string[]>("fretting") { Description = SharedOptions.FrettingWords + " All strings ring unless given.", Arity = ArgumentArity.ZeroOrMore };
         Option<bool> plain = PractiseCommands.PlainOption();
-        var command = new Verb("explore", "A fretboard to explore, with both names of what you hold; with --plain line by line, for screen readers and pipes.", "explore 2-4@2 x04600", "explore --plain") { setup, fretting, plain, data };
+        Option<string?> key = SharedOptions.Key();
+        var command = new Verb("explore", "A fretboard to explore, with both names of what you hold; with --plain line by line, for screen readers and pipes.", "explore 2-4@2 x04600", "explore --plain") { setup, fretting, key, plain, data };
         command.SetAction(parsed =>
         {
             string frets = string.Join(' ', parsed.GetValue(fretting) ?? []);
-            return Read(parsed.GetValue(setup), frets).TryGet(out Start? start, out Fault? fault)
+            return Read(parsed.GetValue(setup), frets, parsed.GetValue(key)).TryGet(out Start? start, out Fault? fault)
                 ? Run(around, parsed.GetValue(data), start, parsed.GetValue(plain))
                 : around.Refuse(fault);
         });
@@ -30,22 +31,22 @@ internal static class ExploreCommand
     }
 
     // Read before anything is opened: bad input costs nothing.
-    private static Result<Start> Read(string? setup, string frets)
+    private static Result<Start> Read(string? setup, string frets, string? key)
     {
         if (setup is null)
         {
-            return new Start(null);
+            return SharedOptions.ReadKey(key).Select(given => new Start(null, given.Key));
         }
 
         return frets.Length > 0
-            ? SharedOptions.ReadVoicing(setup, frets, allowBehind: true).Select(voicing => new Start(voicing))
-            : Setup.Parse(setup).TryGet(out Setup? read, out Fault? fault) ? new Start(Voicing.OpenStrings(read)) : new Fault($"setup: {fault}");
+            ? SharedOptions.ReadVoicing(setup, frets, allowBehind: true, key).Select(voicing => new Start(voicing, null))
+            : SharedOptions.ReadSetup(setup, key).Select(read => new Start(Voicing.OpenStrings(read), null));
     }
 
     private static int Run(Surroundings around, string? data, Start start, bool isPlain) =>
         OpenCommand.WithDesk(around, data, null, s_patience, (desk, screens) =>
         {
-            Voicing voicing = start.Voicing ?? Voicing.OpenStrings(NextSetup(desk));
+            Voicing voicing = start.Voicing ?? Voicing.OpenStrings(NextSetup(desk).In(start.Key));
             if (!PlainMode.IsChosen(around, isPlain))
             {
                 return screens(frame => new ExplorerPage(frame, desk, voicing.Setup) { Holds = voicing.Fretting });
@@ -59,5 +60,5 @@ internal static class ExploreCommand
     private static Setup NextSetup(Desk desk) =>
         DailyPlanner.Plan(desk.Request() with { Seed = 0 }).All.FirstOrDefault()?.Item.Drill.Setup ?? desk.Shelf.Drills[0].Setup;
 
-    private sealed record Start(Voicing? Voicing);
+    private sealed record Start(Voicing? Voicing, MusicalKey? Key);
 }

@@ -17,7 +17,7 @@ internal static class FindCommand
         var asked = new FindOptions();
         Option<string> hand = SharedOptions.HandOption();
         Option<bool> json = SharedOptions.Json();
-        var command = new Verb("find", "Find voicings of a setup, the best first: every one that a hand can finger is looked at.", "find 2-4@2 --shape Dsus4", "find 2-4@2 --sounding E --unbroken --limit 5", "find 2-4@2 --shape A --moveable", "find 2-4@2 --key G", "find 2-4@2 --count --fingers 3") { setup, hand, json };
+        var command = new Verb("find", "Find voicings of a setup, the best first: every one that a hand can finger is looked at.", "find 2-4@2 --shape Dsus4", "find 2-4@2 --sounding E --unbroken --limit 5", "find 2-4@2 --shape A --moveable", "find 2-4@2 --key G", "find 2-4@2 --shape D7 --key G", "find 2-4@2 --count --fingers 3") { setup, hand, json };
         asked.AddTo(command, hand);
         command.SetAction(parsed =>
         {

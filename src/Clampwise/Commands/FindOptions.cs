@@ -12,7 +12,7 @@ internal sealed class FindOptions
 
     private readonly Option<string?> _shape = new("--shape") { Description = "A name counted from the home clamp, such as Dsus4.", HelpName = "name" };
     private readonly Option<string?> _sounding = new("--sounding") { Description = "A name at concert pitch, such as Esus4.", HelpName = "name" };
-    private readonly Option<string?> _key = new("--key") { Description = "What is worth having for a key counted from the home clamp, such as D or Em: hands for each degree.", HelpName = "key" };
+    private readonly Option<string?> _key = new("--key") { Description = "A key counted from the home clamp, such as D or Em. Alone: what is worth having for it, hands for each degree; beside a name or --limit it spells and ranks.", HelpName = "key" };
     private readonly Option<string?> _degrees = new("--degrees") { Description = "Its tones, all of them and no others, such as 'R 3 5 9'.", HelpName = "degrees" };
     private readonly Option<string?> _top = new("--top") { Description = "The highest note, such as E or E4.", HelpName = "note" };
     private readonly Option<string?> _bass = new("--bass") { Description = "The lowest note, such as A or A2.", HelpName = "note" };
@@ -44,7 +44,6 @@ internal sealed class FindOptions
         }
 
         command.Excludes(_count, _shape, _sounding, _degrees, _top, _bass, _ringing, _keep, _near, _hardest, _behind, _limit, _moveable, _drone, _thumb, _position, _all, _key, hand);
-        command.Excludes(_key, _shape, _sounding, _degrees, _near, _limit, _all);
         command.Excludes(_moveable, _ringing, _keep, _drone);
         command.Needs(_fingers, _count);
         command.Within(_fingers, 0, MostFingers);
@@ -56,8 +55,9 @@ internal sealed class FindOptions
     /// <summary>True for hands under ringing strings.</summary>
     public bool IsDrone(ParseResult parsed) => parsed.GetValue(_drone);
 
-    /// <summary>True for the page of a key.</summary>
-    public bool IsKey(ParseResult parsed) => parsed.GetValue(_key) is not null;
+    /// <summary>True for the page of a key: nothing asks for a list.</summary>
+    public bool IsKey(ParseResult parsed) => parsed.GetValue(_key) is not null
+        && !new Option[] { _shape, _sounding, _degrees, _near, _limit, _all }.Any(option => Verb.IsGiven(parsed.CommandResult, option));
 
     /// <summary>True to show every voicing by itself.</summary>
     public bool IsAll(ParseResult parsed) => parsed.GetValue(_all);
@@ -107,7 +107,7 @@ internal sealed class FindOptions
 
         query = With(query, parsed, _shape, TypedChord.Parse, (asked, symbol) => asked with { ShapeName = symbol });
         query = With(query, parsed, _sounding, TypedChord.Parse, (asked, symbol) => asked with { SoundingName = symbol });
-        query = With(query, parsed, _key, MusicalKey.Parse, (asked, key) => asked with { Key = key });
+        query = With(query, parsed, _key, text => MusicalKey.Parse(TypedChord.Capitalised(text)), (asked, key) => asked with { Key = key });
         query = With(query, parsed, _degrees, text => DegreesWanted.Parse(text), (asked, degrees) => asked with { Degrees = degrees });
         query = With(query, parsed, _top, NoteWanted.Parse, (asked, note) => asked with { Top = note });
         query = With(query, parsed, _bass, NoteWanted.Parse, (asked, note) => asked with { Bass = note });

@@ -13,14 +13,15 @@ internal static class NameCommand
         Argument<string[]> fretting = SharedOptions.FrettingArgument(" - reads many from standard input, one a line.");
         Option<bool> json = SharedOptions.Json();
         Option<bool> behind = SharedOptions.Behind();
-        var command = new Verb("name", "Name a voicing: its shape name, its sounding name, and what every string does.", "name 2-4@2 x04600", "name 2-4@2 '^ x 0 2 4 0 0' --json") { setup, fretting, json, behind };
+        Option<string?> key = SharedOptions.Key();
+        var command = new Verb("name", "Name a voicing: its shape name, its sounding name, and what every string does.", "name 2-4@2 x04600", "name 2-4@2 '^ x 0 2 4 0 0' --json", "name 2-4@2 x04600 --key C") { setup, fretting, key, json, behind };
         command.SetAction(parsed =>
         {
             var printer = new Printer(around, parsed.GetValue(json), parsed.GetValue(behind));
             string text = string.Join(' ', parsed.GetRequiredValue(fretting));
-            return Setup.Parse(parsed.GetRequiredValue(setup)).TryGet(out Setup? read, out Fault? fault)
+            return SharedOptions.ReadSetup(parsed.GetRequiredValue(setup), parsed.GetValue(key)).TryGet(out Setup? read, out Fault? fault)
                 ? text == "-" ? printer.PrintAll(read) : printer.PrintOne(read, text)
-                : around.Refuse("setup", fault);
+                : around.Refuse(fault);
         });
         return command;
     }

@@ -34,18 +34,18 @@ internal sealed record NamedVoicingRow(
         voicing.SoundingName,
         [.. voicing.Sounding.Readings.Select(reading => reading.Symbol.ToString())],
         [.. voicing.Shape.Readings.Select(reading => reading.Symbol.ToString())],
-        [.. voicing.Strings.Select(StringRow.Of)]);
+        [.. voicing.Strings.Zip(voicing.StringNotes, StringRow.Of)]);
 }
 
 /// <summary>One string of a voicing: its ground and finger in frets from the nut, its pitch and MIDI note number if it sounds.</summary>
 internal sealed record StringRow(int String, StringState State, int Ground, int? Fret, string? Pitch, int? Midi)
 {
-    public static StringRow Of(SoundingString sounding) => new(
+    public static StringRow Of(SoundingString sounding, string? note) => new(
         sounding.Number.Number,
         sounding.Stop.IsMuted ? StringState.Muted : sounding.Stop.IsRinging ? StringState.Ringing : StringState.Fretted,
         sounding.Ground.Number,
         sounding.Stop.Finger?.Number,
-        sounding.Pitch?.ToString(),
+        note,
         sounding.Pitch?.Midi);
 }
 

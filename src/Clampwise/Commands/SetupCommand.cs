@@ -11,17 +11,18 @@ internal static class SetupCommand
     {
         Argument<string> setup = SharedOptions.SetupArgument();
         Option<bool> json = SharedOptions.Json();
+        Option<string?> key = SharedOptions.Key();
         var beside = new Option<string?>("--beside") { Description = "Another setup to compare it with, string by string.", HelpName = "setup" };
         var move = new Option<int?>("--move") { Description = "Say what changes when every clamp moves by so many frets.", HelpName = "frets" };
         var chords = new Option<string?>("--chords") { Description = "With --beside: which of the two gives more easy voicings of these chords, such as 'E A B7'.", HelpName = "names" };
-        var command = new Verb("setup", "Describe a setup: what every open string rings, what they spell, which tuning they resemble.", "setup 2-4@2", "setup 2-4@2 --beside 3-5@2 --chords 'E A B7'", "setup 2-4@2 --move 3") { setup, beside, chords, move, json }
+        var command = new Verb("setup", "Describe a setup: what every open string rings, what they spell, which tuning they resemble.", "setup 2-4@2", "setup 2-4@2 --beside 3-5@2 --chords 'E A B7'", "setup 2-4@2 --move 3") { setup, beside, chords, move, key, json }
             .Excludes(beside, move)
             .Needs(chords, beside);
         command.SetAction(parsed =>
         {
-            if (!Setup.Parse(parsed.GetRequiredValue(setup)).TryGet(out Setup? read, out Fault? fault))
+            if (!SharedOptions.ReadSetup(parsed.GetRequiredValue(setup), parsed.GetValue(key)).TryGet(out Setup? read, out Fault? fault))
             {
-                return around.Refuse("setup", fault);
+                return around.Refuse(fault);
             }
 
             if (parsed.GetValue(beside) is { } text)
@@ -47,7 +48,7 @@ internal static class SetupCommand
         foreach (StringNumber number in setup.Strings.Reverse())
         {
             string ground = setup.IsHeld(number) ? $"held at {setup.Ground(number)}" : "free";
-            around.Out.WriteLine($"string {number}  {setup.Tuning[number],-4} {ground,-11}  rings {setup.GroundNames[number.IndexAmong(setup.StringCount)]}");
+            around.Out.WriteLine($"string {number}  {setup.Spell(setup.Tuning[number]),-4} {ground,-11}  rings {setup.GroundNames[number.IndexAmong(setup.StringCount)]}");
         }
 
         return around.PrintLines(description.Lines);

@@ -10,6 +10,8 @@ internal sealed record SetupRow(
     int[] Midi,
     string SoundingName,
     string ShapeName,
+    string Key,
+    string SoundingKey,
     string Resemblance,
     TuningMatchRow[] SameIntervals,
     GroundRow[] Strings,
@@ -26,6 +28,8 @@ internal sealed record SetupRow(
             [.. setup.GroundPitches.Select(pitch => pitch.Midi)],
             description.OpenStrings.SoundingName,
             description.OpenStrings.ShapeName,
+            setup.Key.ToString(),
+            setup.SoundingKey.ToString(),
             description.Resemblance,
             [.. description.Matches.Select(match => new TuningMatchRow(match.Named.Name, match.SemitonesUp))],
             [.. setup.Strings.Select(number => GroundRow.Of(setup, number))],
@@ -42,7 +46,7 @@ internal sealed record GroundRow(int String, string Tuning, int Ground, bool Hel
 {
     public static GroundRow Of(Setup setup, StringNumber number) => new(
         number.Number,
-        setup.Tuning[number].ToString(),
+        setup.Spell(setup.Tuning[number]).ToString(),
         setup.Ground(number).Number,
         setup.IsHeld(number),
         setup.GroundNames[number.IndexAmong(setup.StringCount)],

@@ -32,12 +32,34 @@ internal static class SharedOptions
         DefaultValueFactory = _ => "medium",
     };
 
-    /// <summary>The voicing of a setup text and a fretting text; a fault says which of the two it is in.</summary>
-    public static Result<Voicing> ReadVoicing(string setup, string fretting, bool allowBehind)
+    public static Option<string?> Key() => new("--key")
     {
-        if (!Setup.Parse(setup).TryGet(out Setup? read, out Fault? fault))
+        Description = "The key that names are spelled in, counted from the home clamp, such as D or Em; what the setup suggests unless given.",
+        HelpName = "key",
+    };
+
+    /// <summary>The setup of a text with its names in the key of another one, or in the one that it suggests; a fault says which of the two it is in.</summary>
+    public static Result<Setup> ReadSetup(string text, string? key)
+    {
+        if (!Setup.Parse(text).TryGet(out Setup? read, out Fault? fault))
         {
             return new Fault($"setup: {fault}");
+        }
+
+        return ReadKey(key).Select(given => read.In(given.Key));
+    }
+
+    /// <summary>The key of a text; none without one.</summary>
+    public static Result<GivenKey> ReadKey(string? text) => text is null ? new GivenKey(null)
+        : MusicalKey.Parse(TypedChord.Capitalised(text)).TryGet(out MusicalKey read, out Fault? fault) ? new GivenKey(read)
+        : new Fault($"--key: {fault}");
+
+    /// <summary>The voicing of a setup text and a fretting text; a fault says which of the two it is in.</summary>
+    public static Result<Voicing> ReadVoicing(string setup, string fretting, bool allowBehind, string? key = null)
+    {
+        if (!ReadSetup(setup, key).TryGet(out Setup? read, out Fault? fault))
+        {
+            return fault;
         }
 
         return Voicing.Parse(read, fretting, allowBehind).TryGet(out Voicing? voicing, out fault) ? voicing : new Fault($"fretting: {fault}");
@@ -64,6 +86,9 @@ internal static class SharedOptions
     /// <summary>Says on one line what could not be read, and in which part of the input.</summary>
     public static int Refuse(this Surroundings around, string part, Fault fault) => around.Refuse(new Fault($"{part}: {fault}"));
 }
+
+/// <summary>The key asked for, if any.</summary>
+internal sealed record GivenKey(MusicalKey? Key);
 
 /// <summary>What is wrong, as printed under <c>--json</c>.</summary>
 internal sealed record ErrorRow(string Error, int ExitCode);

@@ -13,12 +13,13 @@ internal static class TuneCommand
         Argument<string> setup = SharedOptions.SetupArgument();
         var a4 = new Option<double>("--a4") { Description = "Frequency of A4 in hertz, 415 to 466.", HelpName = "hertz", DefaultValueFactory = _ => Pitch.StandardA4Hertz };
         Option<bool> json = SharedOptions.Json();
-        var command = new Verb("tune", "Say what each string has to sound once the clamps are on, and which pairs show whether it does.", "tune 'standard + 2-4@2'", "tune 2-4@2 --a4 442") { setup, a4, json };
+        Option<string?> key = SharedOptions.Key();
+        var command = new Verb("tune", "Say what each string has to sound once the clamps are on, and which pairs show whether it does.", "tune 'standard + 2-4@2'", "tune 2-4@2 --a4 442") { setup, a4, key, json };
         command.SetAction(parsed =>
         {
-            if (!Setup.Parse(parsed.GetRequiredValue(setup)).TryGet(out Setup? read, out Fault? fault))
+            if (!SharedOptions.ReadSetup(parsed.GetRequiredValue(setup), parsed.GetValue(key)).TryGet(out Setup? read, out Fault? fault))
             {
-                return around.Refuse("setup", fault);
+                return around.Refuse(fault);
             }
 
             if (!ConcertPitch.Of(parsed.GetValue(a4)).TryGet(out ConcertPitch pitch, out fault))
@@ -46,7 +47,7 @@ internal static class TuneCommand
         foreach (StringNumber number in plan.Order)
         {
             StringTarget target = plan.Targets.First(candidate => candidate.String == number);
-            JsonLines.Print(to, new TargetRow(number.Number, target.Pitch.ToString(), Math.Round(target.Hertz, 3), target.IsHeld));
+            JsonLines.Print(to, new TargetRow(number.Number, target.Spelled.ToString(), Math.Round(target.Hertz, 3), target.IsHeld));
         }
 
         foreach (TuningPair pair in plan.Pairs)

@@ -21,8 +21,8 @@ internal sealed class Verb : Command
     /// <summary>Command lines that show it, without the program's name.</summary>
     public IReadOnlyList<string> Examples => _examples;
 
-    /// <summary>Options that mean something only beside one of others; alone they are refused.</summary>
-    public Verb Needs(Option one, params Option[] others)
+    /// <summary>Options that mean something only beside one of others, or beside a word for an argument; alone they are refused.</summary>
+    public Verb Needs(Option one, params Symbol[] others)
     {
         Validators.Add(result =>
         {
@@ -75,7 +75,7 @@ internal sealed class Verb : Command
         _ => false,
     };
 
-    private static string Listed(Option[] options) => string.Join(" or ", options.Select(option => option.Name));
+    private static string Listed(Symbol[] symbols) => string.Join(" or ", symbols.Select(symbol => symbol is Option ? symbol.Name : $"a word for {symbol.Name}"));
 
     private sealed class WithExamples(HelpAction usual) : SynchronousCommandLineAction
     {

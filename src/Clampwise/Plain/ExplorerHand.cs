@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Clampwise.Fretboard;
+using Clampwise.Theory;
 
 namespace Clampwise.Plain;
 
@@ -21,6 +22,16 @@ internal sealed record ExplorerHand(Voicing Held)
 
     /// <summary>Which of the found ones is held, from 0; null if none is.</summary>
     public int? At { get; init; }
+
+    /// <summary>The same with all names spelled in a key; in those that the setups suggest if null.</summary>
+    public ExplorerHand In(MusicalKey? key) => this with
+    {
+        Held = Held.In(key),
+        Before = Before?.In(key),
+        Marked = Marked?.In(key),
+        Past = [.. Past.Reverse().Select(past => past.In(key))],
+        Found = [.. Found.Select(found => found with { Whole = found.Whole with { Voicing = found.Whole.Voicing.In(key) } })],
+    };
 
     /// <summary>The hand with another voicing in it. What was found in another setup is forgotten.</summary>
     public ExplorerHand Take(Voicing voicing) => this with

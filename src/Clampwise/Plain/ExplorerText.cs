@@ -19,6 +19,7 @@ internal static class ExplorerText
         "To hear: hear, hear 3 (one string), hear strings (one after another), hear slower, hear open (all open strings), hear open 3 (one of them, to tune by), hear before (the one before, then this one).",
         "To compare: compare says what differs from the one before, string by string; compare x04600 what differs from that one. mark marks what you hold; walk on, and compare mark says what differs from it.",
         "The setup: setup says it; setup 2-4@2 chooses another; setups lists those of the drills, setup and a number takes one; turn turns the clamps round; capo up, capo down, capo at 3, capo off move the full capo with all above it; tune says what each string should sound.",
+        "The key: names are spelled in the key that the setup suggests; key says it, key F spells in another one, counted from the home clamp, key off goes back.",
         $"To find: find Dsus4 by shape name, find sounding Esus4, and more: find D top E keep 1-2 max-fret 7. The words are {FindLine.Words}; near alone means what you hold.",
         "What was found: next, back, take 3, found lists it. keep puts what you hold into your own drill of this setup. end ends.",
     ];
@@ -47,6 +48,11 @@ internal static class ExplorerText
         yield return SetupWords.Held(setup);
         yield return $"Open strings, lowest first: {string.Join(' ', setup.GroundNames)}, which is {description.Spelling}; {description.Resemblance}.";
     }
+
+    /// <summary>The key that names are spelled in.</summary>
+    public static string Key(Setup setup) => setup.ShapeShift == 0
+        ? $"Names are spelled in {setup.Key}."
+        : $"Names are spelled in {setup.Key} counted from home, which sounds {setup.SoundingKey}.";
 
     /// <summary>What differs between what is held and another voicing.</summary>
     /// <param name="held">What is held.</param>

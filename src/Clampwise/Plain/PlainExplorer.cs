@@ -63,6 +63,7 @@ internal sealed class PlainExplorer(Desk desk, Voicing start, TextReader input, 
         "mark" => Mark(),
         "capo" => Capo(line),
         "setup" or "clamps" => line.Words.Count == 1 ? Said(ExplorerText.Setup(Setup)) : ChosenSetup(line).TryGet(out Setup? setup, out Fault? fault) ? ChangeTo(setup) : fault,
+        "key" => Key(line),
         "setups" => Said(Setups.Select((setup, index) => $"{index + 1}: {setup}, open strings {string.Join(' ', setup.GroundNames)}")),
         "turn" => Setup.Turned().TryGet(out Setup? turned, out Fault? fault) ? ChangeTo(turned) : fault,
         "tune" => Tune(),
@@ -112,6 +113,30 @@ internal sealed class PlainExplorer(Desk desk, Voicing start, TextReader input, 
         Result<Voicing> moved = FullCapo.Move(Setup, _hand.Held.Fretting, frets)
             .Then(moved => Voicing.Create(moved.Setup, moved.Fretting, allowBehindClamp: true));
         return moved.TryGet(out Voicing? voicing, out fault) ? ChangeTo(voicing) : fault;
+    }
+
+    private Fault? Key(TypedLine line)
+    {
+        if (line.Words.Count == 1)
+        {
+            return Said([ExplorerText.Key(Setup)]);
+        }
+
+        if (line.Words[1].Plain is "off")
+        {
+            return Spell(null);
+        }
+
+        return MusicalKey.Parse(TypedChord.Capitalised(line.From(1))).TryGet(out MusicalKey key, out Fault? fault)
+            ? Spell(key)
+            : fault.ShiftedBy(line.Words[1].Column - 1);
+    }
+
+    // The hand stays: no step, and nothing to take back.
+    private Fault? Spell(MusicalKey? key)
+    {
+        _hand = _hand.In(key);
+        return Said([ExplorerText.Key(Setup), VoicingText.Names(_hand.Held)]);
     }
 
     private Result<Setup> ChosenSetup(TypedLine line)

@@ -11,7 +11,7 @@ internal static class TuningLines
         foreach (StringNumber number in plan.Order)
         {
             StringTarget target = plan.Targets.First(candidate => candidate.String == number);
-            yield return $"string {number}  {target.Pitch,-4} {target.Hertz,7:0.00} Hz  {(target.IsHeld ? "held: expect it sharp" : "free")}";
+            yield return $"string {number}  {target.Spelled,-4} {target.Hertz,7:0.00} Hz  {(target.IsHeld ? "held: expect it sharp" : "free")}";
         }
 
         foreach (TuningPair pair in plan.Pairs)

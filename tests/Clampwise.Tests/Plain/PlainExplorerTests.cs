@@ -45,6 +45,16 @@ public sealed class PlainExplorerTests : IDisposable
     public void A_line_puts_the_hand_down(string line, string fretting) =>
         Assert.EndsWith($"from the nut {fretting}.", Explore(line).Lines.Last(said => said.StartsWith("Shape name", StringComparison.Ordinal)), StringComparison.Ordinal);
 
+    [Fact]
+    public void Names_are_spelled_in_the_key_that_is_asked_for_until_it_is_off()
+    {
+        string[] said = [.. Explore("setup 2-4@2", "x04600", "key", "key db", "undo", "key off").Lines];
+        Assert.Contains("Names are spelled in G counted from home, which sounds A.", said);
+        Assert.Contains("Names are spelled in Db counted from home, which sounds Eb.", said);
+        Assert.Equal("Names are spelled in G counted from home, which sounds A.", said.Last(line => line.StartsWith("Names are", StringComparison.Ordinal)));
+        Assert.Contains("column 5: expected a note letter", Explore("key h").Out, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("3 fret 40", "column 8: fret 40 is off the neck")]
     [InlineData("9 fret 4", "column 1: there is no string 9")]

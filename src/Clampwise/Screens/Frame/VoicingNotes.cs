@@ -11,12 +11,12 @@ internal static class VoicingNotes
     public static ImmutableArray<string> Of(Voicing voicing)
     {
         Reading? reading = voicing.Sounding.Readings.FirstOrDefault();
-        return [.. voicing.Strings.Select(sounding => sounding.Pitch is { } pitch ? Note(pitch, reading) : "")];
+        return [.. voicing.Strings.Select(sounding => sounding.Pitch is { } pitch ? Note(voicing, pitch, reading) : "")];
     }
 
-    private static string Note(Pitch pitch, Reading? reading)
+    private static string Note(Voicing voicing, Pitch pitch, Reading? reading)
     {
         SoundingTone? tone = reading?.Tones.Cast<SoundingTone?>().FirstOrDefault(candidate => candidate!.Value.Pitch == pitch);
-        return tone is { } known ? $"{known.Spelled,-4} {known.Degree}" : pitch.ToString();
+        return tone is { } known ? $"{known.Spelled,-4} {known.Degree}" : $"{voicing.Setup.Spell(pitch)}";
     }
 }

@@ -63,7 +63,7 @@ internal sealed class TunePage(Frame frame, ScreenDesk desk, Setup setup) : Page
     private void PlayPair(Cents off) => desk.Sound.Play(TuningTones.Pair(setup, _plan.Pairs[_pair], off, desk.Settings.Style.ConcertPitch));
 
     private static Line TargetLine(StringTarget target) => Line.Of($" {target.String}  ", Tone.Key)
-        .And($"{target.Pitch,-4}", Tone.Strong)
+        .And($"{target.Spelled,-4}", Tone.Strong)
         .And($" {target.Hertz,7:0.00} Hz  ")
         .And(target.IsHeld ? "held: expect it sharp" : "free", target.IsHeld ? Tone.Held : Tone.Free);
 
