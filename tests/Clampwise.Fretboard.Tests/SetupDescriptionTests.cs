@@ -20,6 +20,7 @@ public class SetupDescriptionTests
     [
         "open strings E2 B2 E3 A3 B3 E4: Esus4, counted from the clamp at 2 Dsus4",
         "same intervals as DADGAD, two semitones up",
+        "key of D counted from home, sounds E",
         "strings 3-5 held, strings 1-2,6 free",
         "clamp 4@1 is idle: higher clamps hold every string of it",
         "turned round: standard + 3@1 + 2-4@2, open strings E2 A2 E3 A3 C#4 E4: A/E, same pitches as open A",

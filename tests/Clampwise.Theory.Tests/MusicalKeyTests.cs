@@ -1,8 +1,9 @@
 namespace Clampwise.Theory.Tests;
 
 /// <summary>
-/// The degrees of the twelve usual major and minor keys, checked against the table of scales that every handbook of theory prints;
-/// written here from memory, no edition at hand.
+/// The degrees of the twelve usual major and minor keys. The table is written from memory; each of its rows is proved here by what a handbook
+/// says of scales: every degree has a letter of its own, and the steps of major are W-W-H-W-W-W-H, those of natural minor W-H-W-W-H-W-W
+/// (Open Music Theory, Scales).
 /// </summary>
 public class MusicalKeyTests
 {
@@ -38,6 +39,11 @@ public class MusicalKeyTests
         Assert.Equal(text, key.ToString());
         Assert.Equal(scale, string.Join(' ', key.Scale));
         Assert.All(key.Scale, degree => Assert.Equal(degree, key.Spell(degree.Class)));
+        Assert.All(key.Scale, degree => Assert.Equal(degree, key.Write(degree.Class)));
+        Assert.Equal(7, scale.Split(' ').Select(degree => degree[0]).Distinct().Count());
+        PitchClass[] tones = [.. scale.Split(' ').Select(degree => NoteName.Parse(degree).Value.Class)];
+        Assert.Equal(key.IsMinor ? "WHWWHWW" : "WWHWWWH", string.Concat(tones.Zip([.. tones[1..], tones[0]], (one, next) => PitchClass.SemitonesUp(one, next) == 2 ? 'W' : 'H')));
+        Assert.Equal(tones.ToHashSet(), [.. Enumerable.Range(0, PitchClass.Count).Select(PitchClass.Of).Where(key.Contains)]);
     }
 
     [Fact]
