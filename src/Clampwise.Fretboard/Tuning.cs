@@ -19,10 +19,10 @@ public sealed class Tuning : IEquatable<Tuning>
 
     private readonly Lazy<int> _aboveLetters;
 
-    private Tuning(ImmutableArray<Pitch> pitches)
+    private Tuning(ImmutableArray<Pitch> pitches, int? aboveLetters = null)
     {
         Pitches = pitches;
-        _aboveLetters = new Lazy<int>(() => NamedTunings.AboveLetters(this));
+        _aboveLetters = aboveLetters is { } known ? new Lazy<int>(known) : new Lazy<int>(() => NamedTunings.AboveLetters(this));
     }
 
     /// <summary>E2 A2 D3 G3 B3 E4.</summary>
@@ -88,6 +88,9 @@ public sealed class Tuning : IEquatable<Tuning>
     public Result<Tuning> MovedBy(int semitones) => Pitches.All(pitch => pitch.CanMove(semitones))
         ? Create(Pitches.Select(pitch => pitch + semitones))
         : FretboardWords.TuningMovedAway(semitones);
+
+    /// <summary>The same tuning so many semitones higher as one of its own: the letters of its shapes move along.</summary>
+    public Result<Tuning> Retuned(int semitones) => MovedBy(semitones).Select(moved => new Tuning(moved.Pitches, AboveLetters));
 
     /// <summary>
     /// Reads a tuning's name, such as <c>standard</c> or <c>drop D</c>, or its pitches, such as <c>D2 A2 D3 G3 A3 D4</c>.

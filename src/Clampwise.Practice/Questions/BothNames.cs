@@ -18,7 +18,7 @@ internal static class BothNames
     private static readonly ImmutableArray<double> s_shares = [0, 0.02, 0.1, 0.4, 0.5];
 
     /// <summary>
-    /// A row with the subject in it, by lot: its own hand on guitars tuned as much higher or lower. Empty if none is to be offered.
+    /// A row with the subject in it, by lot: its own hand on guitars tuned as much higher or lower, and called by what they sound. Empty if none is to be offered.
     /// </summary>
     /// <param name="subject">What is asked.</param>
     /// <param name="inSetup">The shapes of the setup.</param>
@@ -26,8 +26,8 @@ internal static class BothNames
     /// <param name="random">Chance.</param>
     public static ImmutableArray<Voicing> Row(Voicing subject, IEnumerable<DrillVoicing> inSetup, Func<Voicing, Sonority> asked, Random random)
     {
-        int lift = subject.Setup.HomeFret.Number;
-        if (Enumerable.Range(0, Names).Select(at => at * lift % PitchClass.Count).Distinct().Count() < Names)
+        int lift = subject.Setup.ShapeShift;
+        if (Enumerable.Range(0, Names).Select(at => PitchClass.Of(at * lift)).Distinct().Count() < Names)
         {
             return [];
         }
@@ -47,9 +47,9 @@ internal static class BothNames
     {
         int nearest = ((semitones % PitchClass.Count) + PitchClass.Count + HalfOctave) % PitchClass.Count - HalfOctave;
         Setup setup = voicing.Setup;
-        return nearest == 0 ? voicing : setup.Tuning.MovedBy(nearest)
+        return nearest == 0 ? voicing : setup.Tuning.Retuned(nearest)
             .Then(tuning => setup.Home is { } home ? Setup.Create(tuning, setup.Clamps, home) : Setup.CreateFromNut(tuning, setup.Clamps))
-            .Then(moved => Voicing.Create(moved, voicing.Fretting, allowBehindClamp: true));
+            .Then(moved => Voicing.Create(moved.In(setup.Key), voicing.Fretting, allowBehindClamp: true));
     }
 
     /// <summary>True if one name is the other one's on the other side.</summary>
@@ -57,5 +57,5 @@ internal static class BothNames
 
     private static bool IsOtherOf(Voicing one, Voicing other, Func<Voicing, Sonority> asked) =>
         asked(other).First.Symbol is { } symbol && (asked(one) == one.Shape ? one.Sounding : one.Shape).First.Is(symbol)
-        && one.Setup.HomeFret > Fret.Nut;
+        && one.Setup.ShapeShift != 0;
 }

@@ -40,6 +40,6 @@ internal sealed class FullCapoTrap
         var full = Clamp.Full(home, setup.StringCount);
         StringStop[] stops = [.. right.Fretting.Stops.Select(stop => stop.Finger is { } finger && finger <= home ? StringStop.Ringing : stop)];
         return Setup.Create(setup.Tuning, [full, .. setup.Clamps.Where(clamp => clamp.Fret > home)], full)
-            .Then(held => Voicing.Create(held, Fretting.Of(stops)));
+            .Then(held => Voicing.Create(held.In(setup.Key), Fretting.Of(stops)));
     }
 }
