@@ -8,6 +8,9 @@ public interface ISessionView
     /// <summary>Shows a question; its sound is being played.</summary>
     void ShowQuestion(Question question);
 
+    /// <summary>Shows a card; the sound of its shape is being played.</summary>
+    void ShowCard(Card card);
+
     /// <summary>Shows a hint.</summary>
     void ShowHint(Hint hint);
 

@@ -13,6 +13,9 @@ public record PracticeSettings
     /// <summary>True if names are picked from choices, false if they are typed.</summary>
     public bool OffersNames { get; init; } = true;
 
+    /// <summary>True with the guitar in hand: one setup at a time, and names are played. False if shapes are placed on the screen.</summary>
+    public bool HasGuitar { get; init; } = true;
+
     /// <summary>When a practice day begins.</summary>
     public TimeOnly DayStart { get; init; } = PracticeCalendar.UsualDayStart;
 
@@ -29,5 +32,5 @@ public record PracticeSettings
     public PlayingStyle Style { get; init; } = PlayingStyle.Standard;
 
     /// <summary>How questions are put.</summary>
-    public QuestionOptions Questions => new(OffersNames) { Hand = Hand };
+    public QuestionOptions Questions => new(OffersNames) { Hand = Hand, HasGuitar = HasGuitar };
 }

@@ -51,6 +51,12 @@ public sealed class SessionRun
     /// <summary>Plays all open strings, to set the ear; false if hearing is not asked.</summary>
     public bool PlayReference() => Repeat(_voice.Reference(State.Open!.Question));
 
+    /// <summary>Plays what the card shows: a shape whole and string by string, or all open strings; false if nothing can be heard.</summary>
+    public bool PlayCard() => State.Card is { } card && Plays(_voice.Card(card));
+
+    /// <summary>Plays the right voicing of a question that the player judges alone; false if nothing can be heard.</summary>
+    public bool PlayShape() => Plays(_voice.Shape(State.Open!.Question.Subject));
+
     /// <summary>Plays what belongs to a verdict.</summary>
     public void PlayVerdict(Verdict verdict) => _desk.Sound.Play(_voice.Verdict(verdict));
 
@@ -66,6 +72,16 @@ public sealed class SessionRun
         {
             _desk.Sessions.Rest(Step.Step(State, new SessionEvent.Paused(_desk.Stamp()), _desk.World).State);
         }
+    }
+
+    private bool Plays(Performance? performance)
+    {
+        if (performance is not null)
+        {
+            _desk.Sound.Play(performance);
+        }
+
+        return performance is not null;
     }
 
     private bool Repeat(Performance? performance)
@@ -87,6 +103,10 @@ public sealed class SessionRun
             case SessionEffect.Show show:
                 Show(show.Question);
                 break;
+            case SessionEffect.ShowCard shown:
+                _view.ShowCard(shown.Card);
+                _ = PlayCard();
+                break;
             case SessionEffect.ShowHint shown:
                 _view.ShowHint(shown.Hint);
                 _ = shown.Hint.IsArpeggio && PlayStrings();
@@ -96,7 +116,12 @@ public sealed class SessionRun
                 break;
             case SessionEffect.ShowVerdict shown:
                 _view.ShowVerdict(shown.Verdict, shown.Grade);
-                PlayVerdict(shown.Verdict);
+                // Who judged it alone has heard it already.
+                if (shown.Verdict.OwnGrade is null)
+                {
+                    PlayVerdict(shown.Verdict);
+                }
+
                 break;
             case SessionEffect.ShowGrade shown:
                 _view.ShowGrade(shown.Grade);

@@ -31,6 +31,19 @@ internal sealed class SessionVoice(Desk desk)
         ? Perform.Strum(open, StrumDirection.Down, Style)
         : null;
 
+    /// <summary>A shape strummed; null if nothing can be heard.</summary>
+    public Performance? Shape(Voicing voicing) => desk.Sound.IsAudible ? Perform.Strum(voicing, StrumDirection.Down, Style) : null;
+
+    /// <summary>A new shape whole and string by string, or the open strings of a setup one after another; null if nothing can be heard.</summary>
+    public Performance? Card(Card card) => card switch
+    {
+        _ when !desk.Sound.IsAudible => null,
+        Card.NewShape { Item.Subject.Voicing: var shape } => Perform.Strum(shape, StrumDirection.Down, Style) is var whole
+            ? whole.Then(Perform.Arpeggio(shape, ArpeggioPattern.Upward, Style), whole.End)
+            : null,
+        _ => null,
+    };
+
     /// <summary>What belongs to a verdict: a wrong answer beside the right one, else the right one alone.</summary>
     public Performance Verdict(Verdict verdict) => verdict.ToPlay switch
     {

@@ -56,12 +56,15 @@ internal static class PracticeWords
 
     public const string Muted = "muted";
 
+    public const string OwnJudgement = "own judgement";
+
     public static string StringDiffers(StringNumber number, string right, string answered) => $"string {number}: {right}, not {answered}";
 
     private static string Wanted(AnswerForm form) => form switch
     {
         AnswerForm.Name => "a chord name",
         AnswerForm.Place => "a shape on the fretboard",
+        AnswerForm.Play => "how well it was played: missed, strained, steady or instant",
         AnswerForm.Choose => "one of the choices",
         AnswerForm.Compare => "'same' or 'different'",
         _ => "a number of clean changes",

@@ -116,6 +116,8 @@ public class DeskTests
 
         public void ShowQuestion(Question question) { }
 
+        public void ShowCard(Card card) { }
+
         public void ShowHint(Hint hint) { }
 
         public void ShowVerdict(Verdict verdict, Grade grade) { }

@@ -13,6 +13,9 @@ internal sealed class Player(SessionState start, SessionWorld world, DateTimeOff
 
     public List<SessionEffect> Effects { get; } = [];
 
+    /// <summary>True to look at each card for five seconds and go on.</summary>
+    public bool PassesCards { get; init; } = true;
+
     /// <summary>Shifts the wall clock without the running one, as when it is set.</summary>
     public TimeSpan WallShift { get; set; }
 
@@ -37,6 +40,11 @@ internal sealed class Player(SessionState start, SessionWorld world, DateTimeOff
 
     public void Show()
     {
+        for (; PassesCards && State.Phase == SessionPhase.Showing; Wait(5))
+        {
+            Do(stamp => new SessionEvent.WentOn(stamp));
+        }
+
         if (State is { Phase: SessionPhase.Asking, Open.Id: null })
         {
             Do(stamp => new SessionEvent.QuestionShown(stamp, State.Open.Question.Played.Length > 0 ? TimeSpan.FromSeconds(2) : TimeSpan.Zero));

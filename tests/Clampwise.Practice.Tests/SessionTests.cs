@@ -228,10 +228,10 @@ public class SessionTests
     {
         Player player = Daily(request: new PlanRequest(Examples.Harbour, Examples.Nothing, Examples.Today, 1) { Length = TimeSpan.FromMinutes(60) });
         player.Begin();
-        player.Answer(new Answer.NotKnown(), thinking: 1490);
+        player.Answer(new Answer.NotKnown(), thinking: 1460);
         player.GoOn();
         Assert.Empty(player.Effects.OfType<SessionEffect.Notice>());
-        player.Answer(new Answer.NotKnown(), thinking: 20);
+        player.Answer(new Answer.NotKnown(), thinking: 60);
         player.GoOn();
         player.Answer(new Answer.NotKnown());
         player.GoOn();

@@ -70,9 +70,16 @@ public sealed class Run
         int questions = 0;
         Stamp Now() => new(new Moment(s_evening.AddDays(day) + running, running), new EntryId(new Guid(++_ids, 0, 0, new byte[8])));
         state = Session.Step(state, new SessionEvent.Begun(Now()), _world).State;
-        while (state is { Phase: SessionPhase.Asking, Open: { } open })
+        while (state.Phase is SessionPhase.Asking or SessionPhase.Showing)
         {
-            Question question = open.Question;
+            if (state.Card is { } card)
+            {
+                extra += card is Card.NewShape fresh && _learner.Show(fresh.Item, day + Learner.DaysOf(running - start)) ? SecondsACard / 60 : 0;
+                state = Session.Step(state, new SessionEvent.WentOn(Now()), _world).State;
+                continue;
+            }
+
+            Question question = state.Open!.Question;
             ItemKey key = question.Item.Key;
             double time = day + Learner.DaysOf(running - start);
             if (!question.Setup.Equals(_clamped))

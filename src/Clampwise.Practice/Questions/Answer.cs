@@ -15,6 +15,9 @@ public abstract record Answer
     /// <summary>A shape placed on the fretboard.</summary>
     public sealed record Placed(Fretting Fretting) : Answer;
 
+    /// <summary>A shape played on the guitar, and how well it went by the player's own judgement.</summary>
+    public sealed record Played(Grade Grade) : Answer;
+
     /// <summary>A choice by its index, from 0.</summary>
     public sealed record Chosen(int Index) : Answer;
 

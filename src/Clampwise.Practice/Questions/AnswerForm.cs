@@ -9,6 +9,9 @@ public enum AnswerForm
     /// <summary>A shape placed on the fretboard.</summary>
     Place,
 
+    /// <summary>A shape played on the guitar, judged by the player once it is shown.</summary>
+    Play,
+
     /// <summary>One of the choices.</summary>
     Choose,
 

@@ -3,7 +3,10 @@ using Clampwise.Theory;
 
 namespace Clampwise.Practice;
 
-/// <summary>A shape name is given and the shape placed. Any voicing that a hand can play and that bears the name is right.</summary>
+/// <summary>
+/// A shape name is given and the shape placed: any voicing that a hand can play and that bears the name is right. With the guitar in hand it
+/// is played there, and the player says how it went.
+/// </summary>
 internal sealed class PlacingRule : DirectionRule
 {
     public static PlacingRule Instance { get; } = new();
@@ -12,7 +15,7 @@ internal sealed class PlacingRule : DirectionRule
     public override Question Make(PracticeItem item, AskContext context)
     {
         Voicing subject = item.Subject.Voicing;
-        return new Question(item, AnswerForm.Place, QuestionWords.AskPlace(subject.ShapeName, subject.Setup))
+        return new Question(item, context.Options.HasGuitar ? AnswerForm.Play : AnswerForm.Place, QuestionWords.AskPlace(subject.ShapeName, subject.Setup, context.Options.HasGuitar))
         {
             Given = subject.ShapeName,
             Hints = Hints.ForPlacing(subject),
@@ -23,9 +26,12 @@ internal sealed class PlacingRule : DirectionRule
     public override string Expected(Question question) => question.Subject.ShapeName;
 
     /// <inheritdoc/>
-    public override Result<Verdict> Judge(Question question, Answer answer, AskContext context) => answer is Answer.Placed placed
-        ? Voicing.Create(question.Setup, placed.Fretting).Then(voicing => JudgeVoicing(question, voicing, context))
-        : WrongForm(question);
+    public override Result<Verdict> Judge(Question question, Answer answer, AskContext context) => answer switch
+    {
+        Answer.Placed placed => Voicing.Create(question.Setup, placed.Fretting).Then(voicing => JudgeVoicing(question, voicing, context)),
+        Answer.Played played => new Verdict(played.Grade > Grade.Missed, PracticeWords.OwnJudgement, question.Subject.ShapeName, question.Subject) { OwnGrade = played.Grade },
+        _ => WrongForm(question),
+    };
 
     private static Result<Verdict> JudgeVoicing(Question question, Voicing placed, AskContext context)
     {

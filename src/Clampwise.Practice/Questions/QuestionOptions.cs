@@ -11,6 +11,9 @@ public sealed record QuestionOptions(bool OffersNames = false, int ChoiceCount =
     /// <summary>Names typed, four choices elsewhere.</summary>
     public static QuestionOptions Usual { get; } = new();
 
+    /// <summary>True with the guitar in hand: clamps are put on for real, one setup at a time, and a name is answered by playing it.</summary>
+    public bool HasGuitar { get; init; }
+
     /// <summary>The player's hand: a shape that it cannot play is no answer.</summary>
     public Hand Hand { get; init; } = Hand.Medium;
 

@@ -21,7 +21,8 @@ internal static class QuestionWords
         _ => throw new ArgumentOutOfRangeException(nameof(direction), direction, "a direction in which no name is asked"),
     };
 
-    public static string AskPlace(string name, Setup setup) => setup.Home is null ? $"Place {name}." : $"Place {name}, counted from the home clamp.";
+    public static string AskPlace(string name, Setup setup, bool isPlayed) =>
+        $"{(isPlayed ? "Play" : "Place")} {name}{(setup.Home is null ? "" : ", counted from the home clamp")}.";
 
     public static string AskTranslation(string given, bool isToSounding) => isToSounding
         ? $"You play the shape {given} in this setup. How does it sound?"

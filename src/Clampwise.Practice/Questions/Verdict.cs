@@ -34,6 +34,9 @@ public sealed record Verdict(bool IsCorrect, string Given, string Expected, Voic
     /// <summary>The shape that the right one was taken for; null if none is known.</summary>
     public ShapeKey? ConfusedWith { get; init; }
 
+    /// <summary>How well it went by the player's own judgement, played on the guitar; null if the program judged.</summary>
+    public Grade? OwnGrade { get; init; }
+
     /// <summary>Clean changes in a minute, if changes were counted.</summary>
     public int? ChangesPerMinute { get; init; }
 

@@ -11,7 +11,7 @@ internal static class Asking
     /// <summary>The state with the next question open, or the end of the session.</summary>
     public static SessionStep Next(SessionState state, Stamp stamp, SessionWorld world)
     {
-        SessionState before = state with { BeforeAnswer = null };
+        SessionState before = state with { BeforeAnswer = null, Card = null };
         if (state.LeftAt(stamp.Now) <= TimeSpan.Zero)
         {
             return Finishing.Finish(before, stamp, world, wasCutShort: false);
@@ -26,15 +26,23 @@ internal static class Asking
     private static SessionStep Pick(SessionState state, Stamp stamp, SessionWorld world)
     {
         bool isClosing = state.LeftAt(stamp.Now) is { } left && left <= TimeFor(state);
-        if (!isClosing && Take(state, state.Queue) is { } queued)
+        if (!isClosing && (Take(state, Block(state, world)) ?? Take(state, state.Queue)) is { } queued)
         {
-            return Open(state with { Queue = state.Queue.Remove(queued) }, queued, stamp, world);
+            return Cards.Before(state, queued, stamp, world) ?? Open(state with { Queue = state.Queue.Remove(queued) }, queued, stamp, world);
         }
 
-        return state.ClosersLeft > 0 && (Take(state, state.Close) ?? Take(state, KnownAgain(state))) is { } last
+        return state.ClosersLeft > 0 && (Take(state, Here(state, state.Close, world)) ?? Take(state, Here(state, KnownAgain(state), world))) is { } last
             ? Open(state with { Queue = [], Close = state.Close.Remove(last), ClosersLeft = state.ClosersLeft - 1 }, last, stamp, world)
             : Finishing.Finish(state, stamp, world, wasCutShort: false);
     }
+
+    // While the guitar is in hand, all that is left in one setup comes before the clamps move.
+    private static ImmutableArray<PlannedItem> Block(SessionState state, SessionWorld world) => Here(state, state.Queue, world) is { IsEmpty: false } here
+        ? here
+        : [.. state.Queue.TakeWhile(planned => planned.Item.Drill.Setup.Equals(state.Queue[0].Item.Drill.Setup))];
+
+    private static ImmutableArray<PlannedItem> Here(SessionState state, ImmutableArray<PlannedItem> items, SessionWorld world) =>
+        world.Options.HasGuitar && state.ClampsAt is { } setup ? items.RemoveAll(planned => !planned.Item.Drill.Setup.Equals(setup)) : items;
 
     // Whoever has just begun has nothing solid yet: what went well in this very session closes it.
     private static ImmutableArray<PlannedItem> KnownAgain(SessionState state) => state.Length is null ? [] : [.. state.Outcomes
@@ -51,13 +59,16 @@ internal static class Asking
 
     /// <summary>The queue with an item to come again once the shape has had its distance.</summary>
     public static ImmutableArray<PlannedItem> AskAgain(ImmutableArray<PlannedItem> queue, PracticeItem item) =>
-        queue.Insert(Math.Min(Spacing.Siblings, queue.Length), new PlannedItem(item, SessionPart.Again));
+        Cards.InBlock(queue, new PlannedItem(item, SessionPart.Again), Spacing.Siblings);
 
     private static TimeSpan TimeFor(SessionState state) =>
         state.ClosersLeft * Pace.Of(state.Close.IsEmpty ? Direction.SeeShapeSayShapeName : state.Close[0].Item.Key.Direction, state.Memory);
 
-    private static PlannedItem? Take(SessionState state, ImmutableArray<PlannedItem> from) =>
-        Beside(state, from) ?? First(state, from, planned => IsShown(state, planned)) ?? First(state, from, _ => true);
+    // The distance between questions about one shape is kept while it can be, and given up before anything is left unasked; but what was
+    // answered a moment ago is not asked once more at once.
+    private static PlannedItem? Take(SessionState state, ImmutableArray<PlannedItem> from) => Beside(state, from) ?? Enumerable.Range(0, state.Spacing)
+        .Select(less => First(state, from, state.Spacing - less, isNamed: true) ?? First(state, from, state.Spacing - less, isNamed: false))
+        .FirstOrDefault(planned => planned is not null);
 
     // What was confused comes straight after the one that it was taken for.
     private static PlannedItem? Beside(SessionState state, ImmutableArray<PlannedItem> from) =>
@@ -66,13 +77,16 @@ internal static class Asking
                 && planned.Item.Key.Shape != last.Shape && Contrasts.WereConfused(state.Memory, last.Shape, planned.Item.Key.Shape))
             : null;
 
-    // Nobody is asked to place or to hear a shape that they were never shown: it is seen and named first.
-    private static bool IsShown(SessionState state, PlannedItem planned) => state.Kind != SessionKind.Daily
+    private static PlannedItem? First(SessionState state, ImmutableArray<PlannedItem> from, int spacing, bool isNamed) => from.FirstOrDefault(planned =>
+        (!isNamed || IsNamed(state, planned))
+        && (spacing > 1 || planned.Part != SessionPart.Again || state.Spacing == 1)
+        && (state.CanListen || !planned.Item.Key.Direction.NeedsSound())
+        && Spacing.Allows(planned.Item.Key, state.Asked, spacing));
+
+    // A shape is seen and named before it is asked in any other direction.
+    private static bool IsNamed(SessionState state, PlannedItem planned) => state.Kind != SessionKind.Daily
         || planned.Item.Key.Direction == Directions.First
         || Directions.All.Any(direction => state.Memory.Items.ContainsKey(planned.Item.Key with { Direction = direction }));
-
-    private static PlannedItem? First(SessionState state, ImmutableArray<PlannedItem> from, Func<PlannedItem, bool> test) => from.FirstOrDefault(planned =>
-        test(planned) && (state.CanListen || !planned.Item.Key.Direction.NeedsSound()) && Spacing.Allows(planned.Item.Key, state.Asked, state.Spacing));
 
     private static SessionStep Open(SessionState state, PlannedItem planned, Stamp stamp, SessionWorld world)
     {

@@ -38,6 +38,12 @@ internal static class Attempts
             return open.Hints > 0 && made > Grade.Strained ? Grade.Strained : made;
         }
 
+        if (verdict.OwnGrade is { } own)
+        {
+            Grade most = open.Hints > 0 ? Grade.Strained : isFirstSight ? Grade.Steady : Grade.Instant;
+            return own > most ? most : own;
+        }
+
         double slowness = memory.UsualTimeIn(key.Direction).Slowness(thinking);
         Grade grade = Grading.Of(new Evidence(verdict.IsCorrect, open.Hints, open.Question.GuessChance, known, isFirstSight, slowness)
         {

@@ -5,7 +5,9 @@ internal static class Clocks
 {
     public static SessionState Settle(SessionState state, Moment now)
     {
-        bool runs = state is { IsPaused: false, IsAway: false, Phase: SessionPhase.Asking or SessionPhase.Judged };
+        // A shape that is met is practice; moving a clamp and tuning are not.
+        bool isPractice = state is { Phase: SessionPhase.Asking or SessionPhase.Judged } or { Phase: SessionPhase.Showing, Card: Card.NewShape };
+        bool runs = isPractice && state is { IsPaused: false, IsAway: false };
         bool thinks = runs && state is { Phase: SessionPhase.Asking, Open.Id: not null };
         return state with
         {

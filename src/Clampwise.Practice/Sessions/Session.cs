@@ -30,7 +30,7 @@ public static class Session
             SessionEvent.Regraded overruled => Answering.Overrule(state, overruled),
             SessionEvent.AnswerUndone => Answering.Undo(state, happened.Stamp),
             SessionEvent.Skipped skipped => Skip(state, skipped, world),
-            SessionEvent.WentOn when state.Phase == SessionPhase.Judged => Asking.Next(state, happened.Stamp, world),
+            SessionEvent.WentOn when state.Phase is SessionPhase.Judged or SessionPhase.Showing => Asking.Next(state, happened.Stamp, world),
             _ => SessionStep.Refused(state, SessionWords.NotNow),
         };
     }

@@ -12,6 +12,9 @@ public abstract record SessionEffect
     /// <summary>Show this question, play its sound, then report <see cref="SessionEvent.QuestionShown"/>.</summary>
     public sealed record Show(Question Question, SessionPart Part) : SessionEffect;
 
+    /// <summary>Show this card, and play its shape if it has one; <see cref="SessionEvent.WentOn"/> leads on.</summary>
+    public sealed record ShowCard(Card Card) : SessionEffect;
+
     /// <summary>Show a hint.</summary>
     /// <param name="Hint">The hint.</param>
     /// <param name="Left">How many more there are.</param>

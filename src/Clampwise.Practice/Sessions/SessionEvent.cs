@@ -34,7 +34,7 @@ public abstract record SessionEvent(Stamp Stamp)
     /// <summary>The question is put aside.</summary>
     public sealed record Skipped(Stamp Stamp, SkipReason Reason) : SessionEvent(Stamp);
 
-    /// <summary>The verdict has been read; on to the next question.</summary>
+    /// <summary>The verdict or the card has been read; on to what comes next.</summary>
     public sealed record WentOn(Stamp Stamp) : SessionEvent(Stamp);
 
     /// <summary>The clock is stopped.</summary>

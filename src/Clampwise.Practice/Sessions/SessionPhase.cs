@@ -6,6 +6,9 @@ public enum SessionPhase
     /// <summary>Planned, not begun.</summary>
     Ready,
 
+    /// <summary>A card is shown.</summary>
+    Showing,
+
     /// <summary>A question is open.</summary>
     Asking,
 

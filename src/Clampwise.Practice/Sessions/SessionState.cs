@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Clampwise.Fretboard;
 
 namespace Clampwise.Practice;
 
@@ -39,6 +40,15 @@ public sealed record SessionState(SessionId Id, SessionKind Kind, TimeSpan? Leng
 
     /// <summary>The open question; null before the first and after the last. It stays while its verdict stands.</summary>
     public OpenQuestion? Open { get; init; }
+
+    /// <summary>The card that is shown; null while none is.</summary>
+    public Card? Card { get; init; }
+
+    /// <summary>Where the clamps stand, as far as a card has asked for it; null before the first, and again after the program was left.</summary>
+    public Setup? ClampsAt { get; init; }
+
+    /// <summary>The new shapes that were shown on cards.</summary>
+    public ImmutableHashSet<ShapeKey> CardsShown { get; init; } = [];
 
     /// <summary>Answers so far.</summary>
     public ImmutableArray<Outcome> Outcomes { get; init; } = [];

@@ -1,3 +1,4 @@
+using Clampwise.Fretboard;
 using Clampwise.Theory;
 
 namespace Clampwise.Practice;
@@ -17,6 +18,15 @@ internal static class SessionWords
     public static Fault NothingToUndo { get; } = new("there is no answer to take back");
 
     public static Fault IsPaused { get; } = new("the clock is stopped: take the session up again first");
+
+    public static string LikeShape(string met, IEnumerable<string> changes) => $"The same hand as {met}, but {string.Join(", ", changes)}.";
+
+    public static string StopChange(StringNumber number, StringStop met, StringStop now, Setup setup) => (met.Finger, now.Finger) switch
+    {
+        ({ } from, { } to) => $"string {number} {Spoken.Count(Math.Abs(to - from), "fret")} {(to > from ? "higher" : "lower")}",
+        (_, { } to) => $"string {number} at fret {setup.FromHome(to)} {(setup.Home is null ? "" : "from the clamp")}".TrimEnd(),
+        _ => now.IsMuted ? $"string {number} muted" : $"string {number} left to ring",
+    };
 
     public static string Closing(int asked, int right, int missed) => (asked, missed) switch
     {

@@ -1,3 +1,4 @@
+using Clampwise.Application;
 using Clampwise.Fretboard;
 
 namespace Clampwise.Plain;

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Clampwise.Application;
 using Clampwise.Fretboard;
 using Clampwise.Theory;
 

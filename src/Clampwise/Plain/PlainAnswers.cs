@@ -29,7 +29,7 @@ internal static partial class PlainAnswers
         {
             AnswerForm.Compare => Compared(line, question.Setup.StringCount),
             AnswerForm.CountChanges => isNumber ? new Answer.Changes(number) : new Fault($"expected a number of changes, 0 or more, found '{text}'"),
-            AnswerForm.Place => Placed(text, question.Setup),
+            AnswerForm.Place or AnswerForm.Play => Placed(text, question.Setup),
             _ when isNumber && number >= 1 && number <= question.Choices.Length => new Answer.Chosen(number - 1),
             _ when question.Direction.PicksShape() => Picked(question, text),
             _ when isNumber && question.Choices.Length > 0 => new Fault($"expected 1 to {question.Choices.Length} or a name, found {number}"),

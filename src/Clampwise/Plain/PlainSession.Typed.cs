@@ -28,6 +28,7 @@ internal sealed partial class PlainSession
             Action<TypedLine> take = _run.State switch
             {
                 { IsPaused: true } => TakePaused,
+                { Card: not null } => TakeCard,
                 { Phase: SessionPhase.Judged } => TakeJudged,
                 _ => TakeAsking,
             };
@@ -49,8 +50,8 @@ internal sealed partial class PlainSession
             case "help":
                 SayAll(PlainText.Help);
                 return true;
-            case "setup" when !_run.State.IsPaused:
-                SayAll(PlainText.Setup(_run.State.Open!.Question, _run.State.Phase == SessionPhase.Judged));
+            case "setup" when _run.State is { IsPaused: false, Open: { } open }:
+                SayAll(PlainText.Setup(open.Question, _run.State.Phase == SessionPhase.Judged));
                 return true;
             case "clock":
                 _out.WriteLine(PlainText.Where(_run.State, _desk.Now));
@@ -84,10 +85,46 @@ internal sealed partial class PlainSession
         }
     }
 
+    private void TakeCard(TypedLine line)
+    {
+        Card card = _run.State.Card!;
+        switch (line.InShort)
+        {
+            case "" or "next":
+                Happen(new SessionEvent.WentOn(_desk.Stamp()));
+                return;
+            case "again" or "hear" when card is Card.NewShape:
+                Heard(_run.PlayCard());
+                return;
+            case "say" or "question" or "setup":
+                SayAll(PlainText.Card(card, _desk.Settings.Hand));
+                return;
+            default:
+                _out.WriteLine(PlainText.CardKeys(card));
+                return;
+        }
+    }
+
+    // Shown and heard, the rest is the player's to say.
+    private void Reveal(Question question)
+    {
+        _revealed ??= _desk.Now;
+        SayAll(PlainText.Revealed(question, _desk.Settings.Hand));
+        _ = _run.PlayShape();
+    }
+
     private void TakeAsking(TypedLine line)
     {
         Question question = _run.State.Open!.Question;
-        if (line.Words.Count == 0)
+        if (question.Form == AnswerForm.Play && line.InShort is ("" or "look"))
+        {
+            Reveal(question);
+        }
+        else if (_revealed is { } since && PlainAnswers.Grade(line) is { } own)
+        {
+            Happen(new SessionEvent.Answered(_desk.Stamp(), new Answer.Played(own), _desk.Now.Running - since.Running));
+        }
+        else if (line.Words.Count == 0)
         {
             SayAll(PlainText.QuestionInShort(question));
         }

@@ -15,6 +15,7 @@ internal sealed partial class PlainSession : ISessionView
     private readonly SessionRun _run;
     private Verdict? _verdict;
     private Fretboard.Setup? _saidSetup;
+    private Moment? _revealed;
     private bool _isAudible;
     private bool _isOver;
 
@@ -56,8 +57,15 @@ internal sealed partial class PlainSession : ISessionView
     {
         _out.WriteLine();
         _out.WriteLine(PlainText.Where(_run.State, _desk.Now));
+        _revealed = null;
         SayQuestion(isNewSetup: !question.Setup.Equals(_saidSetup));
         _saidSetup = question.Setup;
+    }
+
+    public void ShowCard(Card card)
+    {
+        _out.WriteLine();
+        SayAll(PlainText.Card(card, _desk.Settings.Hand));
     }
 
     public void ShowHint(Hint hint) => _out.WriteLine(PlainText.Hint(hint, _run.State.Open!.Question));

@@ -19,6 +19,7 @@ internal static class PlainText
     public static IReadOnlyList<string> Help { get; } =
     [
         "To answer: the number of a choice, a chord name, or a fretting, lowest string first, from the nut (x04600) or after ^ from the home clamp (^ x 0 2 4 0 0). don't know is an answer too.",
+        "At a card: Enter goes on when the clamp is on and in tune, or the new shape is played. With the guitar in hand a name is played: Enter or look shows the shape, then a grade says how it went; a fretting answers too.",
         "For two voicings: same, or different with the strings that moved (different 3). For changes in a minute: their number.",
         "At no cost: again, slower, strings (one after another), open (all open strings), question (say it once more), setup (the clamps), clock. hint costs grade.",
         $"To put a question aside: {PlainAnswers.Reasons}. skip alone is skip now.",
@@ -61,6 +62,32 @@ internal static class PlainText
         "same" or "the same" or "different" or "differ" when question.Form != AnswerForm.Compare => $"{word} answers where two voicings are heard.{HowToAnswer(question)}",
         _ => null,
     };
+
+    /// <summary>A card in words: where the clamps go, or a new shape with all its strings.</summary>
+    public static IEnumerable<string> Card(Card card, Hand hand) => card switch
+    {
+        Card.ClampsMove move => [CardWords.Do(move), .. SetupWords.Lines(move.Setup), CardWords.Clock, CardKeys(card)],
+        Card.NewShape shape =>
+        [
+            CardWords.Names(shape),
+            VoicingText.Names(shape.Item.Subject.Voicing),
+            .. VoicingText.Strings(shape.Item.Subject.Voicing, hand),
+            .. shape.Like is { } like ? [like.Words] : Array.Empty<string>(),
+            .. shape.Item.Subject.Note is { } note ? [$"Note: {note}"] : Array.Empty<string>(),
+            CardWords.Play,
+            CardKeys(card),
+        ],
+        _ => throw new ArgumentOutOfRangeException(nameof(card), card, "a card that nothing says"),
+    };
+
+    /// <summary>What can be typed at a card.</summary>
+    public static string CardKeys(Card card) => card is Card.NewShape
+        ? "Enter when you have played it; or again, say, pause, later, end."
+        : "Enter when it is on and in tune; or say, pause, later, end.";
+
+    /// <summary>A shape that was played on the guitar, and how to say how it went.</summary>
+    public static IEnumerable<string> Revealed(Question question, Hand hand) =>
+        [VoicingText.Names(question.Subject), .. VoicingText.Strings(question.Subject, hand), "How did it go: missed, strained, steady or instant?"];
 
     /// <summary>What is said of a question put aside.</summary>
     public static string PutAside(SkipReason reason) => $"Put aside: {SessionInWords.Reasons.First(known => known.Reason == reason).Words}.";
@@ -166,7 +193,12 @@ internal static class PlainText
             return $"It is {verdict.Expected}.";
         }
 
-        string said = $"you {(question.Form == AnswerForm.Place ? "placed" : "said")} {verdict.Given}";
+        if (verdict.OwnGrade is not null)
+        {
+            return verdict.IsCorrect ? $"{verdict.Expected}, by your own judgement." : $"Not this time: it is {verdict.Expected}.";
+        }
+
+        string said = $"you {(question.Direction == Direction.NamePlaceShape ? "placed" : "said")} {verdict.Given}";
         string right = verdict.IsPartly ? "Right in part" : "Right";
         return !verdict.IsCorrect ? $"Not this time: it is {verdict.Expected}, {said}."
             : verdict.Given == verdict.Expected ? $"{right}: {verdict.Expected}."
@@ -190,6 +222,7 @@ internal static class PlainText
     private static string HowToAnswer(Question question) => question.Form switch
     {
         AnswerForm.Place => " Answer with its frets, lowest string first.",
+        AnswerForm.Play => " Enter shows it; then say how it went.",
         AnswerForm.Compare => " Answer same, or different and the strings.",
         AnswerForm.CountChanges => " Answer with their number.",
         _ when question.Choices.IsEmpty => " Answer with a name.",

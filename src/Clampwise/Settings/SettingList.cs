@@ -47,6 +47,8 @@ internal static class SettingList
             new ClampsKind(), s => s.Clamps, (s, value) => s with { Clamps = value }),
         new Setting<Fretboard.Hand>("guitar.hand", "Span of your hand", "From index to little finger along the neck: a shape beyond it is no answer.",
             new HandKind(), s => s.Hand, (s, value) => s with { Hand = value }),
+        new Setting<bool>("guitar.in-hand", "Guitar in hand", "Yes: one setup at a time, with a card where the clamp goes, and names are played. No: shapes are placed on the screen.",
+            new FlagKind(), s => s.HasGuitar, (s, value) => s with { HasGuitar = value }),
         new Setting<bool>("guitar.left-handed", "Left-handed", "Turns every fretboard round; strings and frets keep their numbers.",
             new FlagKind(), s => s.Fretboard.IsLeftHanded, (s, value) => s with { Fretboard = s.Fretboard with { IsLeftHanded = value } }),
         new Setting<bool>("guitar.fretboard", "Fretboards", "Lying as tablature does, or upright as chord diagrams do where the height allows it.",

@@ -204,7 +204,7 @@ public sealed class OptionEffectTests : IDisposable
     {
         if (line.Contains("--data $", StringComparison.Ordinal) || line.Contains(".jsonl", StringComparison.Ordinal) || line.Contains("merge $", StringComparison.Ordinal))
         {
-            LineOutcome.Of(_other.Root, "?\n\n?\n\nend\n", Words("quiz --plain --questions 2 --seed 1 --data $"));
+            LineOutcome.Of(_other.Root, "\n\n?\n\n\n?\n\nend\n", Words("quiz --plain --questions 2 --seed 1 --data $"));
             Run("data backup --data $", "");
             Run("data export $/all.jsonl --data $", "");
         }
@@ -218,7 +218,7 @@ public sealed class OptionEffectTests : IDisposable
     // A session that waits shows what --new does.
     private LineOutcome Run(string line, string option) => line.StartsWith("find", StringComparison.Ordinal)
         ? s_found.GetOrAdd(line, asked => LineOutcome.Of(_other.Root, "", Words(asked)))
-        : LineOutcome.Of(_other.Root, option == "--new" ? "?\n\nlater\n" : "skip\nskip\nskip\nend\n", Words(line));
+        : LineOutcome.Of(_other.Root, option == "--new" ? "\n\n\n\n?\n\nlater\n" : "\n\n\n\nskip\n\nskip\n\nskip\nend\n", Words(line));
 
     private string[] Words(string line) =>
         [.. line.Split(' ').Select(word => word.Replace("$", _folder.Root, StringComparison.Ordinal).Replace("!", _other.Root, StringComparison.Ordinal))];

@@ -13,7 +13,7 @@ internal sealed class PlainTalk
 {
     private const string Drill = "first-six";
 
-    private PlainTalk(Direction direction, int questions, TimeSpan? length)
+    private PlainTalk(Direction direction, int questions, TimeSpan? length, bool hasGuitar = false)
     {
         Time.SetUtcNow(new DateTimeOffset(2026, 3, 2, 18, 0, 0, TimeSpan.Zero));
         int ids = 0;
@@ -22,7 +22,7 @@ internal sealed class PlainTalk
             new DrillShelf(DrillLibrary.Shipped.Drills),
             new SoundInUse(Sound),
             new Circumstances(Time, () => new Guid(++ids, 0, 0, new byte[8]), () => 7),
-            new PracticeSettings());
+            new PracticeSettings { HasGuitar = hasGuitar });
         Drill drill = Desk.Shelf.Drills.First(known => known.Id.ToString() == Drill);
         PlannedItem[] items = [.. Repertoire.Of([drill]).Items.Where(item => item.Key.Direction == direction).Take(questions).Select(item => new PlannedItem(item, SessionPart.New))];
         Session = Desk.Sessions.Start(new SessionPlan(SessionKind.Quiz, [.. items], [], length));
@@ -42,6 +42,9 @@ internal sealed class PlainTalk
 
     /// <summary>Runs a session of one direction with these lines; one like <c>(60)</c> lets so many seconds go by.</summary>
     public static PlainTalk Of(Direction direction, params string[] lines) => Run(new PlainTalk(direction, 2, null), lines);
+
+    /// <summary>The same with the guitar in hand: a card comes first.</summary>
+    public static PlainTalk WithGuitar(Direction direction, params string[] lines) => Run(new PlainTalk(direction, 2, null, hasGuitar: true), lines);
 
     /// <summary>The same on a clock.</summary>
     public static PlainTalk OnTheClock(Direction direction, params string[] lines) => Run(new PlainTalk(direction, 2, TimeSpan.FromMinutes(15)), lines);

@@ -232,5 +232,5 @@ public class PlainTalkTests
     [InlineData("standard + full@1 + 1-5@3", "a full capo at fret 1, a clamp at fret 3 over strings 1 to 5, the home clamp; no string free.")]
     [InlineData("standard + 1@2", "a clamp at fret 2 over string 1; strings 2 to 6 free.")]
     public void A_setup_is_said_with_its_clamps(string setup, string words) =>
-        Assert.EndsWith(words, Clampwise.Plain.SetupWords.Held(Setup.Parse(setup).Value), StringComparison.Ordinal);
+        Assert.EndsWith(words, Clampwise.Application.SetupWords.Held(Setup.Parse(setup).Value), StringComparison.Ordinal);
 }

@@ -3,6 +3,7 @@ using Clampwise.Charts;
 using Clampwise.Look;
 using Clampwise.Practice;
 using Clampwise.Screens;
+using Clampwise.Screens.Session;
 using Clampwise.Settings;
 using Clampwise.Sound;
 using Clampwise.Sound.Players;
@@ -20,7 +21,7 @@ internal sealed class Room : IDisposable
     private readonly TestTerminal _terminal;
     private readonly string _folder = Directory.CreateTempSubdirectory("clampwise-room-").FullName;
 
-    public Room(int columns = 80, int rows = 24, bool isAudible = true, IEnumerable<Drill>? drills = null, Theme? theme = null, GlyphSet? glyphs = null, TimeSpan? given = null, string? settingsFile = null, bool welcomes = false)
+    public Room(int columns = 80, int rows = 24, bool isAudible = true, IEnumerable<Drill>? drills = null, Theme? theme = null, GlyphSet? glyphs = null, TimeSpan? given = null, string? settingsFile = null, bool welcomes = false, bool hasGuitar = false)
     {
         _terminal = new TestTerminal(columns, rows, theme, glyphs);
         Time.SetUtcNow(new DateTimeOffset(2026, 3, 2, 18, 0, 0, TimeSpan.Zero));
@@ -31,7 +32,7 @@ internal sealed class Room : IDisposable
             new DrillShelf(drills ?? DrillLibrary.Shipped.Drills),
             new SoundInUse(Sound),
             new Circumstances(Time, () => new Guid(++ids, 0, 0, new byte[8]), () => 7 + (0 * ++Seeds)),
-            PlayerSettings.Usual,
+            PlayerSettings.Usual with { HasGuitar = hasGuitar },
             _terminal.Glyphs);
         if (settingsFile is not null)
         {
@@ -60,6 +61,9 @@ internal sealed class Room : IDisposable
             Frame.Open(new WelcomePage(Frame, Desk, Settings));
         }
     }
+
+    /// <summary>True to go on from each card at once, so that what shows is a question.</summary>
+    public bool PassesCards { get; set; } = true;
 
     /// <summary>The settings, with a file in a folder of this room's own.</summary>
     public SettingsKeeper Settings { get; }
@@ -97,13 +101,34 @@ internal sealed class Room : IDisposable
 
     public Room Press(params KeyPress[] keys)
     {
-        _terminal.Press(keys);
+        foreach (KeyPress key in keys)
+        {
+            _terminal.Press([key]);
+            PassCards();
+        }
+
         return this;
     }
 
     public Room Type(string text)
     {
-        _terminal.Type(text);
+        foreach (char letter in text)
+        {
+            _terminal.Type($"{letter}");
+            PassCards();
+        }
+
+        return this;
+    }
+
+    /// <summary>Goes on from the cards that are shown, unless they are what is wanted.</summary>
+    public Room PassCards()
+    {
+        while (PassesCards && !Frame.IsEmpty && Frame.Front is SessionPage { Card: not null })
+        {
+            _terminal.Press([KeyPress.Enter]);
+        }
+
         return this;
     }
 

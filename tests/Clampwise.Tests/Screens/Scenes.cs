@@ -29,6 +29,11 @@ internal static class Scenes
         ["question-rig"] = room => Ask(room, Direction.ShapeNameSaySoundingName),
         ["question-rig-back"] = room => Ask(room, Direction.SoundingNameSayShapeName),
         ["question-change"] = room => Ask(room, Direction.ChangeInTime),
+        ["question-play"] = room => WithGuitar(room, Direction.NamePlaceShape).Press(KeyPress.Enter),
+        ["question-played"] = room => WithGuitar(room, Direction.NamePlaceShape).Press(KeyPress.Enter, KeyPress.Enter),
+        ["card-clamps"] = room => WithGuitar(room, Direction.SeeShapeSayShapeName),
+        ["card-shape"] = room => Cards(room).Press(KeyPress.Enter),
+        ["help-card"] = room => Cards(room).Press(KeyPress.Enter, KeyPress.F(1)),
         ["hint"] = room => room.Press(KeyPress.Enter).After(4).Type("h"),
         ["skip"] = room => room.Press(KeyPress.Enter).After(4).Type("n"),
         ["verdict"] = room => room.Press(KeyPress.Enter).After(4).Type("h2"),
@@ -94,6 +99,23 @@ internal static class Scenes
         return room;
     }
 
+    private static Room Cards(Room room)
+    {
+        room.PassesCards = false;
+        return room;
+    }
+
+    // A question with the guitar in hand, its card first.
+    private static Room WithGuitar(Room room, Direction direction)
+    {
+        room.Desk.Use(room.Desk.Settings with { HasGuitar = true });
+        room.PassesCards = false;
+        PracticeItem item = room.Desk.Repertoire.Items.First(item => item.Key.Direction == direction);
+        var plan = new SessionPlan(SessionKind.Quiz, [new PlannedItem(item, SessionPart.Due)], [], null);
+        room.Frame.Open(new SessionPage(room.Frame, room.Desk, room.Desk.Sessions.Start(plan)));
+        return room;
+    }
+
     private static Room Explore(Room room)
     {
         room.Frame.Open(new ExplorerPage(room.Frame, room.Desk, Setup.Parse("standard + 2-4@2").Value));
@@ -106,7 +128,7 @@ internal static class Scenes
         PracticeItem item = room.Desk.Repertoire.Items.First(item => item.Key.Direction == direction);
         PlannedItem[] planned = [new PlannedItem(item, SessionPart.Due)];
         room.Frame.Open(new SessionPage(room.Frame, room.Desk, room.Desk.Sessions.Start(new SessionPlan(SessionKind.Daily, [.. planned], [], TimeSpan.FromMinutes(15)))));
-        return room;
+        return room.PassCards();
     }
 
     // A quiz in which nothing is known.

@@ -53,7 +53,7 @@ public class SessionPageTests
         var repertoire = Repertoire.Of(DrillLibrary.Shipped.Drills);
         PracticeItem item = repertoire.Items.First(candidate => candidate.Key.Direction == Direction.ChangeInTime && QuestionMaker.CanAsk(candidate));
         Question question = QuestionMaker.Make(item, new AskContext(repertoire, MemoryState.Empty(FsrsSettings.Usual), new PracticeDay(0), new QuestionOptions(), new Random(7)));
-        var pad = AnswerPad.For(question, GlyphSet.Unicode);
+        var pad = AnswerPad.For(question, GlyphSet.Unicode, () => { });
         IEnumerable<Line> lines = [.. FretboardDrawing.Draw(pad.Picture, GlyphSet.Unicode, 78, 12, FretboardStyle.Usual).OnScreen(), .. pad.Draw(78, new HashSet<int>())];
         Golden.Check("change-board", string.Concat(lines.Select(line => line.ToString().TrimEnd() + "\n")));
     }
@@ -66,7 +66,7 @@ public class SessionPageTests
     {
         using var plain = new Room();
         using var signed = new Room();
-        signed.Desk.Use(PlayerSettings.Usual with { Dots = Enum.Parse<DotSign>(sign) }, signed.Desk.Glyphs);
+        signed.Desk.Use(PlayerSettings.Usual with { HasGuitar = false, Dots = Enum.Parse<DotSign>(sign) }, signed.Desk.Glyphs);
         foreach (Room room in (Room[])[plain, signed])
         {
             room.Press(KeyPress.Enter);

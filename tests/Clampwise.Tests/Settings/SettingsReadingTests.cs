@@ -24,6 +24,7 @@ public class SettingsReadingTests
             [guitar]
             clamps = "3, 5"
             hand = 98
+            in-hand = false
             left-handed = true
             fretboard = "upright"
             dots = "fingers"

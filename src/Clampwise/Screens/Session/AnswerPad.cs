@@ -16,6 +16,9 @@ internal abstract class AnswerPad
     /// <summary>True while Esc leads back within the pad.</summary>
     public virtual bool TakesEsc => false;
 
+    /// <summary>True once the answer is shown: help comes too late, and only how it went is asked.</summary>
+    public virtual bool IsRevealed => false;
+
     /// <summary>The keys of this pad, the most needed first.</summary>
     /// <param name="give">Told the answer when it is given.</param>
     public abstract IReadOnlyList<PageKey> Keys(Action<Answer> give);
@@ -28,8 +31,10 @@ internal abstract class AnswerPad
     /// <summary>The pad for a question.</summary>
     /// <param name="question">The question.</param>
     /// <param name="glyphs">The characters of drawings.</param>
-    public static AnswerPad For(Question question, GlyphSet glyphs) => question.Form switch
+    /// <param name="hear">Plays the shape that is revealed.</param>
+    public static AnswerPad For(Question question, GlyphSet glyphs, Action hear) => question.Form switch
     {
+        AnswerForm.Play => new PlayPad(question, hear),
         AnswerForm.Place => new PlacePad(question),
         AnswerForm.Compare => new ComparePad(question),
         AnswerForm.CountChanges => new CountPad(question, glyphs),

@@ -10,6 +10,7 @@ internal sealed partial class SessionPage
     public override IReadOnlyList<PageKey> Keys => State switch
     {
         { IsPaused: true } => PausedKeys,
+        { Phase: SessionPhase.Showing } => CardKeys,
         { Phase: SessionPhase.Judged } => [.. JudgedKeys(_verdict!)],
         _ when _isSkipping => SkipKeys,
         _ => [.. PadKeys, .. IsTyping ? TypingKeys : AskingKeys],
@@ -20,6 +21,15 @@ internal sealed partial class SessionPage
         PageKey.On(KeyPress.Enter, "go on", () => Happen(new SessionEvent.TakenUp(_desk.Stamp()))).Or(KeyPress.Space).Or('p'),
         PageKey.On('e', "end here", () => Happen(new SessionEvent.CutShort(_desk.Stamp()))),
         PageKey.On(KeyPress.Esc, "back to today", _frame.Close),
+    ];
+
+    private PageKey[] CardKeys =>
+    [
+        PageKey.On(KeyPress.Enter, State.Card is Card.NewShape ? "played it" : "on, and in tune", () => Happen(new SessionEvent.WentOn(_desk.Stamp()))).Or(KeyPress.Space),
+        .. State.Card is Card.ClampsMove { Setup: var setup }
+            ? [PageKey.On('t', "tune", () => _frame.Open(new TunePage(_frame, _desk, setup)))]
+            : (PageKey[])[Audible(PageKey.On('r', "again", () => Say(_run.PlayCard())))],
+        PageKey.On(KeyPress.Esc, "pause", Pause).Or('p'),
     ];
 
     private PageKey[] SkipKeys =>
@@ -47,11 +57,19 @@ internal sealed partial class SessionPage
         Heard(PageKey.On('r', "again", () => PlayAgain(1))),
         Heard(PageKey.On('l', "slower", () => PlayAgain(2))),
         Heard(PageKey.On('g', "string by string", PlayStrings)),
-        PageKey.On('h', "hint", GiveHint) with { IsOnLine = HasHint },
-        PageKey.On('k', "don't know", () => Answer(new Answer.NotKnown())),
+        .. _pad is { IsRevealed: true } ? Array.Empty<PageKey>() : HelpKeys,
         PageKey.On('n', "skip", () => _isSkipping = true),
         PageKey.On(KeyPress.Esc, "pause", Pause).Or('p'),
         Audible(PageKey.On('e', "open strings", PlayReference)),
+    ];
+
+    private PageKey[] HelpKeys =>
+    [
+        PageKey.On('h', "hint", GiveHint) with { IsOnLine = HasHint },
+        PageKey.On('k', "don't know", () => Answer(new Answer.NotKnown())),
+        .. State.Open?.Question.Direction == Direction.NamePlaceShape
+            ? [PageKey.On('i', _desk.Settings.HasGuitar ? "on the screen" : "on the guitar", TurnGuitar)]
+            : Array.Empty<PageKey>(),
     ];
 
     // Letters belong to the name then.

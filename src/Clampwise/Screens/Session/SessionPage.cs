@@ -32,6 +32,9 @@ internal sealed partial class SessionPage : Page, ISessionView
 
     private SessionState State => _run.State;
 
+    /// <summary>The card that is shown; null while none is.</summary>
+    public Card? Card => State.IsPaused ? null : State.Card;
+
     public override string Title => SessionInWords.Title(State.Kind, State.Title);
 
     public override string Corner => SessionText.Progress(State, _desk.Now);
@@ -45,6 +48,11 @@ internal sealed partial class SessionPage : Page, ISessionView
 
     public override IReadOnlyList<Line> Draw(int width, int height)
     {
+        if (State is { IsPaused: false, Card: { } card })
+        {
+            return Noticed(CardView.Draw(card, _desk, width, height), height);
+        }
+
         if (State.IsPaused || State.Open is not { } open)
         {
             return SessionText.Paused(State, _desk.Now, width);
@@ -67,8 +75,10 @@ internal sealed partial class SessionPage : Page, ISessionView
             lines.AddRange([.. _desk.Draw(_pad!.Picture, width, room - kept), .. below, .. hints]);
         }
 
-        return _notice is null ? lines : [.. lines.Take(height - 1), Line.Of(_notice, Tone.Wrong)];
+        return Noticed(lines, height);
     }
+
+    private IReadOnlyList<Line> Noticed(IReadOnlyList<Line> lines, int height) => _notice is null ? lines : [.. lines.Take(height - 1), Line.Of(_notice, Tone.Wrong)];
 
     protected override void BeforeKey() => _notice = null;
 
@@ -98,10 +108,13 @@ internal sealed partial class SessionPage : Page, ISessionView
 
     public void ShowQuestion(Question question)
     {
-        _pad = AnswerPad.For(question, _desk.Glyphs);
+        _pad = PadFor(question);
         _verdict = null;
         _firstKey = null;
     }
+
+    // The card stands in the state; Draw shows it from there.
+    public void ShowCard(Card card) => (_pad, _verdict, _firstKey) = (null, null, null);
 
     // Hints stand in the state of the open question; Draw shows them from there.
     public void ShowHint(Hint hint)
@@ -123,6 +136,16 @@ internal sealed partial class SessionPage : Page, ISessionView
         Happen(new SessionEvent.Answered(_desk.Stamp(), answer, entry));
     }
 
+    private AnswerPad PadFor(Question question) => AnswerPad.For(question, _desk.Glyphs, () => _run.PlayShape());
+
+    // What is asked stays; only where the answer is made changes, for this and for what comes.
+    private void TurnGuitar()
+    {
+        _desk.Use(_desk.Settings with { HasGuitar = !_desk.Settings.HasGuitar });
+        _pad = PadFor(State.Open!.Question with { Form = _desk.Settings.HasGuitar ? AnswerForm.Play : AnswerForm.Place });
+        _firstKey = null;
+    }
+
     private void OnSoundChanged(object? sender, EventArgs e) =>
         _frame.Post(() =>
         {
@@ -139,7 +162,7 @@ internal sealed partial class SessionPage : Page, ISessionView
             return;
         }
 
-        _pad = AnswerPad.For(open.Question, _desk.Glyphs);
+        _pad = PadFor(open.Question);
         if (session is { Phase: SessionPhase.Judged, Outcomes: [.., { Verdict: { } verdict } last] })
         {
             _verdict = new VerdictView(verdict, last.Attempt.Grade, open.Question, _desk);

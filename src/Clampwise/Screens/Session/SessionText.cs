@@ -12,6 +12,7 @@ internal static class SessionText
     [
         "Each question shows a shape, plays a voicing or gives a name, and asks for the other side. The shape name is counted from the home clamp; the sounding name is at concert pitch. Any correct reading of a chord is taken, in either spelling.",
         "Answer with the number of a choice, or press t and type a name (Tab completes it, and goes on through all that fit; the first letter needs no Shift). To place a shape: " + HandOnFretboard.KeyWords + ", Enter answers. Any shape that a hand can play and that bears the name is right.",
+        "With the guitar in hand a card says where the clamp goes and the clock waits for you; a name is played: Enter shows and plays the shape, then 1 to 4 say how it went, by your own judgement. i turns to placing on the screen and back; the settings keep it. A new shape comes on a card first, and is asked a few questions later.",
         "r plays again, l slower, g string by string, e all open strings; none of them costs anything. h gives a hint, k says that you don't know, n skips, p or Esc stops the clock. While you type, F2 to F8 do the same.",
         "After the verdict: r plays yours and the right one, d only the strings that differ. y turns between the two shapes, b draws both on one fretboard, and says string by string what differs. u takes the answer back. Up and Down change the grade, if you know better how it went:",
         .. SessionInWords.GradesInWords,

@@ -80,8 +80,8 @@ internal sealed class VerdictView(Verdict verdict, Grade grade, Question questio
         Line head = verdict.IsCorrect
             ? Line.Of(verdict.IsPartly ? "Right in part. " : "Right. ", Tone.Right)
             : Line.Of(verdict.DidNotKnow ? "Now you know: " : "Not this time: ", Tone.Wrong).And($"it is {verdict.Expected}. ", Tone.Strong);
-        bool saysGiven = !verdict.DidNotKnow && verdict.Given.Length > 0 && (!verdict.IsCorrect || verdict.Given != verdict.Expected);
-        return (saysGiven ? head.And($"{(question.Form == AnswerForm.Place ? "You placed" : "You said")} {verdict.Given}. ") : head).And($"Grade: {Word(grade)}", Tone.Quiet);
+        bool saysGiven = !verdict.DidNotKnow && verdict.OwnGrade is null && verdict.Given.Length > 0 && (!verdict.IsCorrect || verdict.Given != verdict.Expected);
+        return (saysGiven ? head.And($"{(question.Direction == Direction.NamePlaceShape ? "You placed" : "You said")} {verdict.Given}. ") : head).And($"Grade: {Word(grade)}{(verdict.OwnGrade is null ? "" : ", your own judgement")}", Tone.Quiet);
     }
 
     private static string Word(Grade grade) => grade.ToString().ToLowerInvariant();

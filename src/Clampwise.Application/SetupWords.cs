@@ -1,9 +1,9 @@
 using Clampwise.Fretboard;
 
-namespace Clampwise.Plain;
+namespace Clampwise.Application;
 
 /// <summary>A setup said in words: where the clamps are, which strings they hold, what the open strings sound.</summary>
-internal static class SetupWords
+public static class SetupWords
 {
     private const int ShortestRun = 3;
 
