@@ -15,7 +15,7 @@ public class DeskTests
         Desk desk = bench.Open();
         var view = new View();
         var run = new SessionRun(desk, desk.Sessions.Start(DailyPlanner.Plan(desk.Request())), view);
-        run.Begin();
+        Begin(run, desk);
         run.Happen(new SessionEvent.Answered(desk.Stamp(), new Answer.NotKnown(), TimeSpan.Zero));
         run.Leave();
         Assert.NotNull(desk.Sessions.Waiting);
@@ -37,7 +37,7 @@ public class DeskTests
         Desk desk = bench.Open();
         var view = new View();
         var run = new SessionRun(desk, desk.Sessions.Start(DailyPlanner.Plan(desk.Request())), view);
-        run.Begin();
+        Begin(run, desk);
         bench.Log.Refusal = new Fault("no room left");
         run.Happen(new SessionEvent.Answered(desk.Stamp(), new Answer.NotKnown(), TimeSpan.Zero));
         Assert.True(run.HasLost);
@@ -108,6 +108,16 @@ public class DeskTests
         Assert.Equal(2, changes);
         sound.Play(Performance.Silence);
         Assert.Equal((0, 1), (first.Plays, second.Plays));
+    }
+
+    // Past the cards, to the first question.
+    private static void Begin(SessionRun run, Desk desk)
+    {
+        run.Begin();
+        while (run.State.Card is not null)
+        {
+            run.Happen(new SessionEvent.WentOn(desk.Stamp()));
+        }
     }
 
     private sealed class View : ISessionView
