@@ -8,6 +8,9 @@ namespace Clampwise.Practice;
 /// <param name="Hardness">How much harder than the first direction it is guessed to be, on the logistic scale of <see cref="Skill"/> (our judgement).</param>
 internal sealed record DirectionFacts(Direction Direction, string Code, string Title, double Seconds, double Hardness)
 {
+    /// <summary>In two or three words, for a line that has room for no more.</summary>
+    public required string Short { get; init; }
+
     /// <summary>True if the question is a sound.</summary>
     public bool NeedsSound { get; init; }
 

@@ -8,15 +8,15 @@ public static class Directions
 {
     private static readonly ImmutableArray<DirectionFacts> s_all =
     [
-        new(Direction.SeeShapeSayShapeName, "see-shape-name", "see a shape, say its shape name", 4, 0) { IsNaming = true, AsksShapeName = true },
-        new(Direction.SeeShapeSaySoundingName, "see-sounding-name", "see a shape, say its sounding name", 6, 0.6) { IsNaming = true },
-        new(Direction.NamePlaceShape, "place", "given a name, place the shape", 6, 0.4),
-        new(Direction.HearSayName, "hear-name", "hear a voicing, name it", 5, 1) { IsNaming = true, NeedsSound = true },
-        new(Direction.HearPickShape, "hear-pick", "hear a voicing, pick its shape", 5, 0.4) { NeedsSound = true, PicksShape = true },
-        new(Direction.HearTwoCompare, "hear-compare", "hear two voicings, say what moved", 5, 0.6) { NeedsSound = true, NeedsPartner = true, Luck = 0.5 },
-        new(Direction.ShapeNameSaySoundingName, "shape-to-sounding", "given a shape name, say how it sounds", 5, 0.4) { IsNamesOnly = true },
-        new(Direction.SoundingNameSayShapeName, "sounding-to-shape", "given a sounding name, say the shape", 5, 0.6) { IsNamesOnly = true, AsksShapeName = true },
-        new(Direction.ChangeInTime, "change", "change between two shapes in time", 5, 1) { NeedsPartner = true, IsInTime = true },
+        new(Direction.SeeShapeSayShapeName, "see-shape-name", "see a shape, say its shape name", 4, 0) { Short = "shape name", IsNaming = true, AsksShapeName = true },
+        new(Direction.SeeShapeSaySoundingName, "see-sounding-name", "see a shape, say its sounding name", 6, 0.6) { Short = "sounding name", IsNaming = true },
+        new(Direction.NamePlaceShape, "place", "given a name, place the shape", 6, 0.4) { Short = "placing" },
+        new(Direction.HearSayName, "hear-name", "hear a voicing, name it", 5, 1) { Short = "heard and named", IsNaming = true, NeedsSound = true },
+        new(Direction.HearPickShape, "hear-pick", "hear a voicing, pick its shape", 5, 0.4) { Short = "heard and picked", NeedsSound = true, PicksShape = true },
+        new(Direction.HearTwoCompare, "hear-compare", "hear two voicings, say what moved", 5, 0.6) { Short = "what moved", NeedsSound = true, NeedsPartner = true, Luck = 0.5 },
+        new(Direction.ShapeNameSaySoundingName, "shape-to-sounding", "given a shape name, say how it sounds", 5, 0.4) { Short = "sounding from shape", IsNamesOnly = true },
+        new(Direction.SoundingNameSayShapeName, "sounding-to-shape", "given a sounding name, say the shape", 5, 0.6) { Short = "shape from sounding", IsNamesOnly = true, AsksShapeName = true },
+        new(Direction.ChangeInTime, "change", "change between two shapes in time", 5, 1) { Short = "change in time", NeedsPartner = true, IsInTime = true },
     ];
 
     /// <summary>All directions, in the order in which a learner usually meets them.</summary>
@@ -33,6 +33,9 @@ public static class Directions
 
     /// <summary>In words.</summary>
     public static string Title(this Direction direction) => direction.Facts().Title;
+
+    /// <summary>In two or three words.</summary>
+    public static string Short(this Direction direction) => direction.Facts().Short;
 
     /// <summary>True if the question is a sound, so that it cannot be asked without a sound device.</summary>
     public static bool NeedsSound(this Direction direction) => direction.Facts().NeedsSound;

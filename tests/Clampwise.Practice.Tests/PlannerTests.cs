@@ -174,9 +174,9 @@ public class PlannerTests
         WeakShape weak = Assert.Single(WeakShapes.Find(Examples.Harbour.Items, memory, Examples.Today, Examples.Harbour));
         Assert.Equal(one, weak.Item);
         Assert.Contains("missed 2 of the last 3 times", weak.Reasons);
-        Assert.Contains($"taken for {other.Subject.Voicing.ShapeName} 2 times", weak.Reasons);
+        Assert.Equal($"shape name: taken for {other.Subject.Voicing.ShapeName} in 2 of 3", weak.Line);
         Assert.Contains("lost once after it was known", weak.Reasons);
-        Assert.Contains(weak.Reasons, reason => reason.StartsWith("recall is down to", StringComparison.Ordinal));
+        Assert.Contains(weak.Reasons, reason => reason.StartsWith("recall down to", StringComparison.Ordinal));
         SessionPlan plan = WeakPlanner.Plan(Request(memory));
         Assert.Equal([one, other], plan.Items.Select(planned => planned.Item));
     }

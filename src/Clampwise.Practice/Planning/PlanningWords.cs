@@ -27,7 +27,7 @@ internal static class PlanningWords
 
     public const string FitUndone = "The memory model is back to the weights it had before.";
 
-    public static string RecallFallen(double recall) => $"recall is down to {recall * 100:0} %";
+    public static string RecallFallen(double recall) => $"recall down to {recall * 100:0} %";
 
     public static string Missed(int misses, int of) => of == 1 ? "missed the only time it was asked" : $"missed {misses} of the last {of} times";
 
@@ -35,5 +35,7 @@ internal static class PlanningWords
 
     public static string Slow(double times) => $"takes {times:0.0} times your usual time";
 
-    public static string TakenFor(string name, int times) => $"taken for {name} {(times == 1 ? "once" : $"{times} times")}";
+    public static string TakenFor(string name, int times, int of) => $"taken for {name} in {times} of {of}";
+
+    public const string NotSteady = "right, and not steady yet";
 }

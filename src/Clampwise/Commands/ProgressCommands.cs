@@ -67,7 +67,7 @@ internal static class ProgressCommands
             }
             else
             {
-                around.PrintLines([$"{voicing.ShapeName,-10} {voicing.Fretting.ToHomeText(voicing.Setup),-20} {voicing.Setup}: {string.Join("; ", weak.Reasons)}"], 11);
+                around.PrintLines([$"{voicing.ShapeName,-10} {voicing.Fretting.ToHomeText(voicing.Setup),-20} {voicing.Setup}: {weak.Item.Key.Direction.Short()}: {string.Join("; ", weak.Reasons)}"], 11);
             }
         }
 

@@ -40,6 +40,6 @@ internal sealed class WeakPage(Frame frame, ScreenDesk desk) : Page
         Line.Of($"{weak.Item.Subject.Voicing.ShapeName,-10}", Tone.Strong)
             .And($" {weak.Item.Subject.Voicing.Fretting.ToHomeText(weak.Item.Drill.Setup)}")
             .And($"   {weak.Item.Drill.Setup}", Tone.Held),
-        .. Line.Wrap(string.Join("; ", weak.Reasons), width - 11, Tone.Quiet).Take(1).Select(line => line.Indent(11)),
+        .. Line.Wrap(weak.Line, width - 11, Tone.Quiet).Take(1).Select(line => line.Indent(11)),
     ];
 }
