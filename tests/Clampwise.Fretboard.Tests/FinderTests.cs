@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Clampwise.Theory;
 using CsCheck;
 
@@ -73,6 +74,26 @@ public class FinderTests
         FoundVoicing found = s_standard.Judge(
             Voicing.Parse(s_standard.Setup, "x3x310").Value, new VoicingQuery { SoundingName = ChordSymbol.Parse("C7").Value }).Value;
         Assert.Contains(found.Reasons, price => price.Words == "without the fifth");
+    }
+
+    [Fact]
+    public void A_seventh_without_its_third_comes_after_all_that_have_one_and_says_so()
+    {
+        var query = new VoicingQuery { ShapeName = ChordSymbol.Parse("D7").Value, Limit = int.MaxValue };
+        FoundVoicing[] found = [.. new Finder(Setup.Parse("standard + 3-5@2").Value).Find(query).Value.Voicings];
+        int first = Array.FindIndex(found, one => one.Voicing.ShapeName == "D7(no3)");
+        Assert.InRange(first, 10, found.Length - 1);
+        Assert.All(found[..first], one => Assert.Contains(one.Voicing.Pitches, pitch => pitch.Class == PitchClass.Of(8)));
+        Assert.All(found[first..], one =>
+        {
+            Assert.DoesNotContain(one.Voicing.Pitches, pitch => pitch.Class == PitchClass.Of(8));
+            Assert.Contains(one.Reasons, reason => reason.Words == "called E7 in lessons, written E7(no3)");
+        });
+        Assert.Contains(found[first..], one => one.Fingering.Placements.Length == 1);
+
+        ImmutableArray<FoundHand> hands = new Finder(Setup.Parse("standard + 3-5@2").Value).FindHands(query with { Limit = 1000 }).Value.Hands;
+        Assert.All(hands, hand => Assert.All(hand.Variants, variant => Assert.Equal(hand.Whole.Voicing.ShapeName == "D7(no3)", variant.ShapeName == "D7(no3)")));
+        Assert.Equal(hands.OrderBy(hand => hand.Whole.Voicing.ShapeName == "D7(no3)"), hands);
     }
 
     [Fact]

@@ -10,7 +10,7 @@ namespace Clampwise.Theory.Tests;
 /// </summary>
 public class ChordDataTests(ITestOutputHelper output)
 {
-    private const double FirstFloorPercent = 92.8;
+    private const double FirstFloorPercent = 92.6;
     private const double AmongFloorPercent = 99.8;
 
     private static readonly (string Id, ChordSymbol Label, Pitch[] Pitches)[] s_entries = Load();

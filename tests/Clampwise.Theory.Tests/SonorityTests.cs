@@ -7,6 +7,20 @@ public class SonorityTests
 {
     private static readonly Gen<Pitch[]> s_voicings = Gen.Int[36, 72].Array[1, 8].Select(midis => midis.Select(Pitch.FromMidi).ToArray());
 
+    [Fact]
+    public void A_doubled_tone_changes_no_name() =>
+        (from midis in Gen.Int[40, 64].Array[2, 5] from doubled in Gen.Int[0, 4] from octaves in Gen.Int[0, 2] select (midis, doubled, octaves)).Holds((midis, doubled, octaves) =>
+        {
+            Pitch[] pitches = [.. midis.Select(Pitch.FromMidi)];
+            Pitch twin = pitches[doubled % pitches.Length] + (octaves * PitchClass.Count);
+            foreach (MusicalKey? key in (MusicalKey?[])[null, MusicalKey.Parse("D").Value])
+            {
+                Assert.Equal(
+                    Sonority.Read(pitches, key).Readings.Select(reading => $"{reading}"),
+                    Sonority.Read([.. pitches, twin], key).Readings.Select(reading => $"{reading}"));
+            }
+        });
+
     // Shapes that every guitarist knows, in standard tuning.
     [Theory]
     [InlineData("E2 B2 E3 G#3 B3 E4", "E")]
@@ -25,7 +39,8 @@ public class SonorityTests
     [InlineData("F#2 C3 E3 A3", "F#m7b5")]
     [InlineData("C3 E3 G#3 C4", "Caug")]
     [InlineData("D3 Ab3 B3 F4", "Ddim7")]
-    [InlineData("C3 E3 A3 C4 E4", "C6")]
+    [InlineData("C3 E3 A3 C4 E4", "Am/C")]
+    [InlineData("C3 E3 G3 A3 C4 E4", "C6")]
     [InlineData("G2 F3 A3 C4 F4", "F/G")]
     [InlineData("A2 G3 B3 D4 G4", "G/A")]
     public void Common_shapes(string pitches, string name) => Assert.Equal(name, Read(pitches).Name);

@@ -100,7 +100,11 @@ internal static class FindWords
         }
 
         AcceptanceKind kind = voicing.Sounding.Accepts(symbol).Kind;
-        if (kind != AcceptanceKind.FirstReading)
+        if (kind == AcceptanceKind.WithoutThird)
+        {
+            yield return new Price($"called {symbol} in lessons, written {voicing.SoundingName}", RankingWeights.WithoutThird);
+        }
+        else if (kind != AcceptanceKind.FirstReading)
         {
             string words = kind == AcceptanceKind.AnotherReading ? "is another name of" : "fits what is called";
             yield return new Price($"{symbol} {words} {voicing.SoundingName}", RankingWeights.OfName(kind));

@@ -74,11 +74,18 @@ public sealed class Finder
         }
 
         KeyRanks? ranks = RanksOf(query);
+        var matcher = new QueryMatcher(In(query), query, _rows, ranks);
         (int total, IEnumerable<Candidate> best) = ranks is not null && query.Limit <= MostOfManyChords
-            ? SearchChords(query, ranks)
-            : Search(new QueryMatcher(In(query), query, _rows, ranks), Math.Max(FewestLookedAt, (int)Math.Min(query.Limit * (long)VoicingsPerHand, int.MaxValue)));
-        List<FoldedHand> hands = new HandFolder(Setup.StringCount).Fold(best);
-        List<FoldedHand> chosen = new HandChooser(_rows, Setup.HomeFret.Number, isNamed: ranks is null).Choose(hands, query.Limit);
+            ? SearchChords(matcher, ranks)
+            : Search(matcher, Math.Max(FewestLookedAt, (int)Math.Min(query.Limit * (long)VoicingsPerHand, int.MaxValue)));
+        // What lacks its third is no thinning and no variant of what has one, and comes after it.
+        var chosen = new List<FoldedHand>();
+        foreach (IGrouping<bool, Candidate> part in best.GroupBy(one => matcher.LacksThird(one.Voicing)).OrderBy(part => part.Key))
+        {
+            List<FoldedHand> hands = new HandFolder(Setup.StringCount).Fold(part);
+            chosen.AddRange(new HandChooser(_rows, Setup.HomeFret.Number, isNamed: ranks is null).Choose(hands, query.Limit - chosen.Count));
+        }
+
         return new FoundHands(total, [.. chosen.Select(hand => Unpack(hand, query, ranks))], ranks?.Key);
     }
 
@@ -137,9 +144,9 @@ public sealed class Finder
     // All that is named is named in the key that is asked for.
     private Setup In(VoicingQuery query) => query.Key is { } key ? Setup.In(key) : Setup;
 
-    private (int Total, IEnumerable<Candidate> Best) SearchChords(VoicingQuery query, KeyRanks ranks)
+    private (int Total, IEnumerable<Candidate> Best) SearchChords(QueryMatcher matcher, KeyRanks ranks)
     {
-        var search = new KeySearch(Index, new QueryMatcher(In(query), query, _rows, ranks), ranks);
+        var search = new KeySearch(Index, matcher, ranks);
         search.Run(OfEachChord, KeyRanks.AskedForOnly);
         return (search.Total, search.Kept);
     }

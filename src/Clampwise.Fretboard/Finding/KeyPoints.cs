@@ -42,10 +42,11 @@ internal sealed class KeyPoints
         for (int part = above; part > 0; part = (part - 1) & above)
         {
             int classes = part | (1 << bass);
-            if (matcher.Fits(SetReadings.Pitches(bass, classes, buffer)))
-            {
-                points[PackedVoicing.KeyOf(bass, classes)] = (float)RankingWeights.OfMissing(classes, symbol).Points;
-            }
+            ReadOnlySpan<Pitch> pitches = SetReadings.Pitches(bass, classes, buffer);
+            float missing = (float)RankingWeights.OfMissing(classes, symbol).Points;
+            points[PackedVoicing.KeyOf(bass, classes)] = matcher.Fits(pitches) ? missing
+                : matcher.FitsWithoutThird(pitches) ? missing + (float)RankingWeights.WithoutThird
+                : float.NaN;
         }
 
         return points;

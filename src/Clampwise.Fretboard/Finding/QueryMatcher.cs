@@ -79,6 +79,9 @@ internal sealed class QueryMatcher
         return movement <= _maxMovement;
     }
 
+    /// <summary>True if it is called by the name asked for though its third is away.</summary>
+    public bool LacksThird(PackedVoicing voicing) => _keys[voicing.Key] >= RankingWeights.WithoutThird;
+
     /// <summary>What is slower to see adds to the score at best: an unfamiliar grip, a muddy bass, the first reading.</summary>
     public double FurtherPoints(PackedVoicing voicing)
     {

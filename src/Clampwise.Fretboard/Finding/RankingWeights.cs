@@ -52,6 +52,9 @@ internal static class RankingWeights
     /// <summary>The perfect fifth, which no one misses much.</summary>
     public const double MissingFifth = 0.3;
 
+    /// <summary>The third of the name asked for is away, so that it is written with no3: such hands come after all others.</summary>
+    public const double WithoutThird = 50.0;
+
     /// <summary>Two notes stand for a chord of three or more.</summary>
     public const double BareInterval = 6.0;
 
@@ -96,11 +99,12 @@ internal static class RankingWeights
         return (below * MutedBelow) + (above * MutedAbove) + (inside * MutedInside);
     }
 
-    /// <summary>What a correct name weighs.</summary>
+    /// <summary>What a correct name weighs, <see cref="WithoutThird"/> aside, which hangs on the tones alone.</summary>
     public static double OfName(AcceptanceKind kind) => kind switch
     {
         AcceptanceKind.FirstReading => 0.0,
         AcceptanceKind.AnotherReading => OtherReading,
+        AcceptanceKind.WithoutThird => 0.0,
         _ => FittingOnly,
     };
 

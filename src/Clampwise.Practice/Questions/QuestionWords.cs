@@ -77,6 +77,7 @@ internal static class QuestionWords
     public static string? AcceptedAs(Acceptance acceptance, Sonority asked) => acceptance.Kind switch
     {
         AcceptanceKind.FirstReading => acceptance.IsOtherSpelling ? $"Right; written {asked.Name} as a rule." : null,
+        AcceptanceKind.WithoutThird => $"Right, as lessons call it; its third is away, so it is written {asked.Name}.",
         AcceptanceKind.OtherBass => $"Right but for the bass: it is {asked.Name}.",
         _ => $"Right, it reads so too; the first reading is {asked.Name}.",
     };

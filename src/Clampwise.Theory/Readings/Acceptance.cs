@@ -7,7 +7,7 @@ namespace Clampwise.Theory;
 public sealed record Acceptance(AcceptanceKind Kind, bool IsOtherSpelling, Reading? Reading)
 {
     /// <summary>True if it is a correct name.</summary>
-    public bool IsAccepted => Kind >= AcceptanceKind.Fitting;
+    public bool IsAccepted => Kind >= AcceptanceKind.WithoutThird;
 
     internal static Acceptance Of(Sonority sonority, ChordSymbol symbol)
     {
@@ -22,10 +22,13 @@ public sealed record Acceptance(AcceptanceKind Kind, bool IsOtherSpelling, Readi
             }
         }
 
-        bool isOtherSpelling = symbol.LikenessTo(symbol.Respelled) == ChordLikeness.OtherSpelling;
-        return new ChordMatcher(symbol).Fits(sonority.Pitches.AsSpan())
-            ? new Acceptance(AcceptanceKind.Fitting, isOtherSpelling, null)
-            : new Acceptance(HasOtherBass(sonority, symbol) ? AcceptanceKind.OtherBass : AcceptanceKind.Wrong, isOtherSpelling, null);
+        bool isOtherSpelling = symbol.LikenessTo(sonority.First.Key is { } key ? symbol.In(key) : symbol.Respelled) == ChordLikeness.OtherSpelling;
+        var matcher = new ChordMatcher(symbol);
+        AcceptanceKind judged = matcher.Fits(sonority.Pitches.AsSpan()) ? AcceptanceKind.Fitting
+            : matcher.FitsWithoutThird(sonority.Pitches.AsSpan()) ? AcceptanceKind.WithoutThird
+            : HasOtherBass(sonority, symbol) ? AcceptanceKind.OtherBass
+            : AcceptanceKind.Wrong;
+        return new Acceptance(judged, isOtherSpelling, null);
     }
 
     // A triad over a foreign bass is the chord in question only if that is how the whole is read: Am7 is not C, though it can be read C/A.

@@ -15,12 +15,15 @@ internal sealed class ChordFit
     private readonly bool _isEleventh;
     private readonly bool _isAlteredDominant;
     private readonly bool _isTurnedWithFifth;
+    private readonly bool _isCalledWithoutThird;
 
     private ChordFit(ChordQuality quality, ToneSet all, ToneSet needed)
     {
         (All, _needed) = (all, needed);
         _isEleventh = quality.Extent == ChordExtent.Eleventh && needed.Has(MajorThird) != all.Has(MajorThird);
         _isAlteredDominant = quality.Altered == ChordQualityParser.AlteredDominant;
+        _isCalledWithoutThird = quality is { Triad: TriadKind.Major, Extent: ChordExtent.Seventh or ChordExtent.Ninth }
+            && quality.Altered.IsEmpty && quality.Added.IsEmpty && quality.Omitted.IsEmpty;
         _isTurnedWithFifth = quality is { Extent: ChordExtent.Sixth, Triad: TriadKind.Major } || HasFourthBesideThird(quality);
     }
 
@@ -57,6 +60,13 @@ internal sealed class ChordFit
         bool isThirdOfChord = bass is MinorThird or MajorThird && !All.Has(MinorThird) && !All.Has(MajorThird);
         return !All.Has(bass) && !isThirdOfChord && Fits(above) && (above.Has(Fifth) || !All.Has(Fifth));
     }
+
+    /// <summary>
+    /// True if these tones, counted from the root, lack the third of a plain 7, maj7 or 9 and have all else, the fifth too: lessons call
+    /// that by the same name, the one-finger D7 over ringing strings.
+    /// </summary>
+    public bool FitsWithoutThird(ToneSet sounding, int bass) =>
+        _isCalledWithoutThird && !sounding.Has(MajorThird) && sounding.Has(bass) && sounding == All.Without(MajorThird);
 
     // An eleventh without third and ninth is a 7sus4; an altered dominant without an altered fifth or ninth names the other: 7b9, 7#5.
     private bool Fits(ToneSet sounding) =>

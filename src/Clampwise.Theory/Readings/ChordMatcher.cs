@@ -25,15 +25,17 @@ public sealed class ChordMatcher
     public ChordSymbol Symbol { get; }
 
     /// <summary>True if the pitches, in any order, can go by the symbol.</summary>
-    public bool Fits(ReadOnlySpan<Pitch> pitches)
+    public bool Fits(ReadOnlySpan<Pitch> pitches) =>
+        TryHear(pitches, out ToneSet tones) && (_fit.Fits(tones, _bassAboveRoot) || _fit.FitsOver(tones, _bassAboveRoot));
+
+    /// <summary>True if the pitches lack the third of the symbol and are called by it all the same: 7, maj7 and 9 over root and fifth.</summary>
+    public bool FitsWithoutThird(ReadOnlySpan<Pitch> pitches) => TryHear(pitches, out ToneSet tones) && _fit.FitsWithoutThird(tones, _bassAboveRoot);
+
+    // The tones from the root, if the bass is the symbol's.
+    private bool TryHear(ReadOnlySpan<Pitch> pitches, out ToneSet tones)
     {
         var heard = HeardTones.Of(pitches);
-        if (heard.FromBass.Count < 2 || heard.Bass != _bass)
-        {
-            return false;
-        }
-
-        ToneSet tones = heard.FromBass.From(_rootAboveBass);
-        return _fit.Fits(tones, _bassAboveRoot) || _fit.FitsOver(tones, _bassAboveRoot);
+        tones = heard.FromBass.From(_rootAboveBass);
+        return heard.FromBass.Count >= 2 && heard.Bass == _bass;
     }
 }

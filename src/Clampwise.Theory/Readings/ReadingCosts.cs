@@ -10,12 +10,17 @@ internal static class ReadingCosts
     /// <summary>What it costs that the root is no note of the key's scale.</summary>
     public const int RootOutsideKey = 5;
 
+    private const int MajorThird = 4;
+    private const int Fourth = 5;
     private const int Tritone = 6;
+    private const int Fifth = 7;
     private const int MajorThirdSpan = 0b1_1111;
     private const int FurtherAlteration = 12;
     private const int Omission = 16;
     private const int ThirdInBass = 12;
     private const int FancyInversion = 5;
+    private const int SuspendedInversion = 4;
+    private const int EleventhInThirteenth = 10;
     private const int Crowding = 23;
 
     /// <summary>The cost of a quality with all its tones and its root in the bass.</summary>
@@ -27,10 +32,12 @@ internal static class ReadingCosts
     /// <summary>What it costs that tones of the quality are left out.</summary>
     public static int OfMissing(ChordQuality quality, ToneSet sounding)
     {
-        int cost = 0;
+        // The natural eleventh rubs against the third: a 13 with both is seldom meant.
+        bool isRubbing = quality.Extent == ChordExtent.Thirteenth && sounding.Has(Fourth) && sounding.Has(MajorThird);
+        int cost = isRubbing ? EleventhInThirteenth : 0;
         foreach (ChordDegree tone in quality.Tones)
         {
-            cost += sounding.Has(tone.Semitones) ? 0 : Missing(quality, tone);
+            cost += sounding.Has(tone.Semitones) ? 0 : Missing(quality, tone, sounding);
         }
 
         return cost;
@@ -52,7 +59,9 @@ internal static class ReadingCosts
             3 => ThirdInBass,
             7 or 9 => 16,
             _ => 22,
-        } + (bass.Number == 1 || isPlain ? 0 : FancyInversion);
+        } + (bass.Number == 1 || isPlain ? 0 : FancyInversion)
+            // Two fourths on the bass are a 7sus4 without its fifth rather than a suspended triad turned over.
+            + (bass.Number != 1 && quality is { Triad: TriadKind.Suspended2 or TriadKind.Suspended4, Extent: ChordExtent.Triad } ? SuspendedInversion : 0);
     }
 
     /// <summary>What it costs that the bass is no tone of the chord above it.</summary>
@@ -128,10 +137,13 @@ internal static class ReadingCosts
         _ => 48,
     };
 
-    private static int Missing(ChordQuality quality, ChordDegree tone) => tone.Number switch
+    private static int Missing(ChordQuality quality, ChordDegree tone, ToneSet sounding) => tone.Number switch
     {
         5 => quality.Triad is TriadKind.Suspended2 or TriadKind.Suspended4 ? 5 : 3,
-        9 => quality.Altered.HasNumber(11) ? 8 : 2,
+        9 when quality.Altered.HasNumber(11) => 8,
+        // With its fifth a maj13 without its ninth is a complete m9 turned over; the complete chord is read first.
+        9 when quality is { Extent: ChordExtent.Thirteenth, Seventh: SeventhKind.Major } && sounding.Has(Fifth) => 9,
+        9 => 2,
         11 => 0,
         3 => 12,
         _ => 4,

@@ -3,78 +3,56 @@ using System.Runtime.CompilerServices;
 namespace Clampwise.Theory;
 
 /// <summary>
-/// What the exact pitches of a voicing say about its root, where several names fit the same tones over the same bass.
+/// What the exact pitches of a voicing say about its root, where several names fit the same tones over the same bass: how low each tone
+/// first sounds, and nothing of how often. A tone doubled above changes no name.
 /// </summary>
 internal readonly struct VoicingFrame
 {
-    private const int DoubledRoot = 8;
-    private const int DoubledBassRoot = 2;
-    private const int RootOfFrame = 18;
-    private const int DoubledForeignBass = 18;
-    private const int SemitonesForOne = 6;
+    private const int RootOfFourth = 18;
+    private const int AloneInOctave = 5;
 
-    private const int None = int.MaxValue;
     private const int Fourth = 5;
-    private const int Fifth = 7;
-    private const int Octave = 12;
+    private const int BassAlone = 1;
+    private const int FourthAlone = BassAlone | (1 << Fourth);
 
     private readonly LowestHeights _lowest;
-    private readonly ToneSet _doubled;
-    private readonly int _rootOfPowerChord;
+    private readonly ToneSet _inOctave;
 
-    private VoicingFrame(LowestHeights lowest, ToneSet doubled, int rootOfPowerChord) =>
-        (_lowest, _doubled, _rootOfPowerChord) = (lowest, doubled, rootOfPowerChord);
+    private VoicingFrame(LowestHeights lowest, ToneSet inOctave) => (_lowest, _inOctave) = (lowest, inOctave);
 
-    /// <summary>Looks at every pitch once: which tones are doubled, how low each lies, and what the lowest three make.</summary>
+    /// <summary>Looks at every pitch once: how low each tone lies, and what stands in the lowest octave.</summary>
     public static VoicingFrame Of(HeardTones heard)
     {
-        (int second, int third) = (None, None);
         LowestHeights lowest = default;
-        ToneSet seen = default;
-        ToneSet doubled = default;
+        ToneSet inOctave = default;
         foreach (Pitch pitch in heard.Pitches)
         {
             int height = pitch - heard.Lowest;
             int tone = height % PitchClass.Count;
-            bool isSeen = seen.Has(tone);
-            doubled = isSeen ? doubled.With(tone) : doubled;
-            lowest[tone] = isSeen ? Math.Min(lowest[tone], (byte)height) : (byte)height;
-            seen = seen.With(tone);
-            (second, third) = height == 0 || height == second ? (second, third)
-                : height < second ? (height, second)
-                : (second, Math.Min(third, height));
+            // The bass stays at nothing; any other tone lies above it.
+            lowest[tone] = tone != 0 && lowest[tone] == 0 ? (byte)height : Math.Min(lowest[tone], (byte)height);
+            inOctave = height < PitchClass.Count ? inOctave.With(tone) : inOctave;
         }
 
-        return new VoicingFrame(lowest, doubled, RootOfPowerChord(second, third));
+        return new VoicingFrame(lowest, inOctave);
     }
 
     /// <summary>
-    /// What is taken off or put on the cost of a name; negative speaks for it. A root that is doubled, that lies low or that the lowest
-    /// three pitches frame as a power chord speaks for a name; a foreign bass that sounds again above is not so foreign.
+    /// What is taken off or put on the cost of a name; negative speaks for it. A root that lies low, or that the lowest octave sets apart,
+    /// speaks for a name.
     /// </summary>
     public int Adjustment(ReadingCandidate candidate)
     {
         int root = candidate.RootAboveBass;
-        int cost = _lowest[root] / SemitonesForOne;
-        // The triad over a foreign bass stands for itself: how it is doubled says nothing about the bass.
-        if (_doubled.Has(root) && !candidate.IsBassForeign)
+        int low = _lowest[root] / PitchClass.Count;
+        return _inOctave.Bits switch
         {
-            cost -= root == 0 ? DoubledRoot + DoubledBassRoot : DoubledRoot;
-        }
-
-        cost -= root == _rootOfPowerChord ? RootOfFrame : 0;
-        cost += candidate.IsBassForeign && _doubled.Has(0) ? DoubledForeignBass : 0;
-        return cost;
+            // The root of a fourth is its upper tone (Hindemith, The Craft of Musical Composition, book 1).
+            FourthAlone when root == Fourth => low - RootOfFourth,
+            BassAlone when root == 0 => low - AloneInOctave,
+            _ => low,
+        };
     }
-
-    // The lowest three notes are root, fifth, root or fifth, root, fifth. The root of a fifth is its lower note, that of a fourth its
-    // upper one (Hindemith, The Craft of Musical Composition, book 1).
-    private static int RootOfPowerChord(int second, int third) => (second, third) switch
-    {
-        (Fifth, Octave) => 0,
-        (Fourth, Octave) => Fourth,
-        _ => -1,
-    };
 
     // Semitones above the bass at which each of the twelve tones sounds first.
     [InlineArray(PitchClass.Count)]
