@@ -27,6 +27,7 @@ internal sealed class KeyRanks
     private readonly MusicalKey _key;
     private readonly PitchClass _tonic;
     private readonly int _scale;
+    private readonly KeyDegree[][] _degrees;
 
     /// <summary>The ranks of a setup in its key.</summary>
     public KeyRanks(Setup setup)
@@ -34,6 +35,7 @@ internal sealed class KeyRanks
         MusicalKey sounding = setup.SoundingKey;
         (_key, _readings, _tonic) = (setup.Key, new SetReadings(sounding), sounding.Tonic.Class);
         _scale = sounding.Scale.Aggregate(1 << (_tonic + FlatSeventh).Number, (bits, note) => bits | (1 << note.Class.Number));
+        _degrees = [.. Enumerable.Range(0, PitchClass.Count).Select(note => KeyDegree.Of(_key).Where(degree => (_tonic + degree.Semitones).Number == note).ToArray())];
         Array.Fill(_points, float.NaN);
     }
 
@@ -41,10 +43,10 @@ internal sealed class KeyRanks
     public MusicalKey Key => _key;
 
     /// <summary>The points of a bass with pitch classes.</summary>
-    public float this[int key] => float.IsNaN(_points[key]) ? _points[key] = (float)(Chord(key).Points + Bass(key).Points) : _points[key];
+    public float this[int key] => float.IsNaN(_points[key]) ? _points[key] = (float)(Chord(key, isSaid: false).Points + Bass(key).Points) : _points[key];
 
     /// <summary>What the points are for.</summary>
-    public IEnumerable<Price> Reasons(int key) => new[] { Chord(key), Bass(key) }.Where(price => price.Points > 0.0);
+    public IEnumerable<Price> Reasons(int key) => new[] { Chord(key, isSaid: true), Bass(key) }.Where(price => price.Points > 0.0);
 
     /// <summary>True for a plain chord of the key or a colour of one, over any bass.</summary>
     public bool IsOfKey(int key) => _readings.First(key) is var reading && (Plain(reading) ?? Coloured(reading, key)) is not null;
@@ -59,15 +61,16 @@ internal sealed class KeyRanks
         return Bass(key).Points == 0.0 && Plain(reading) is null ? Coloured(reading, key) : null;
     }
 
-    private Price Chord(int key)
+    // Points are wanted by the thousand, words for what is shown.
+    private Price Chord(int key, bool isSaid)
     {
         FirstReading reading = _readings.First(key);
         return reading.Quality is not { } quality ? new Price("no chord by name", Nameless)
             : reading.Kind is not (SonorityKind.Chord or SonorityKind.PowerChord) ? new Price("two notes alone", Nameless)
-            : Plain(reading) is { } plain ? new Price($"{plain.Roman} of {_key}", Place(plain))
-            : Coloured(reading, key) is { } colour ? new Price($"colour of {colour.Roman} in {_key}", Colour + Place(colour) + More(quality))
-            : quality.IsPlainTriad ? new Price($"outside {_key}", OutsideKey)
-            : IsColour(quality) ? new Price($"outside {_key}", OutsideColour + More(quality))
+            : Plain(reading) is { } plain ? new Price(isSaid ? $"{plain.Roman} of {_key}" : "", Place(plain))
+            : Coloured(reading, key) is { } colour ? new Price(isSaid ? $"colour of {colour.Roman} in {_key}" : "", Colour + Place(colour) + More(quality))
+            : quality.IsPlainTriad ? new Price(isSaid ? $"outside {_key}" : "", OutsideKey)
+            : IsColour(quality) ? new Price(isSaid ? $"outside {_key}" : "", OutsideColour + More(quality))
             : new Price("an altered chord", Altered);
     }
 
@@ -88,8 +91,7 @@ internal sealed class KeyRanks
             ? Degrees(reading).FirstOrDefault(degree => quality.Triad is not (TriadKind.Major or TriadKind.Minor) || degree.IsMinor == (quality.Triad == TriadKind.Minor))
             : null;
 
-    private IEnumerable<KeyDegree> Degrees(FirstReading reading) =>
-        KeyDegree.Of(_key).Where(degree => _tonic + degree.Semitones == reading.Root);
+    private KeyDegree[] Degrees(FirstReading reading) => _degrees[reading.Root.Number];
 
     private static double Place(KeyDegree degree) => degree.Roman switch
     {

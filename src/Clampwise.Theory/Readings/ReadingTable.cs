@@ -42,12 +42,19 @@ internal static class ReadingTable
     {
         ToneSet whole = fromBass.From(root);
         int bass = (PitchClass.Count - root) % PitchClass.Count;
-        int crowding = ReadingCosts.OfCrowding(whole);
         ToneSet above = whole.Without(bass);
-        for (int index = 0; index < ReadingVocabulary.Qualities.Length; index++)
+        int crowding = ReadingCosts.OfCrowding(whole);
+        ReadOnlySpan<ChordFit> fits = ReadingVocabulary.Fits.AsSpan();
+        for (int index = 0; index < fits.Length; index++)
         {
+            ChordFit fit = fits[index];
+            // Most names have no room for the tones, whatever the bass is.
+            if (!above.IsWithin(fit.All))
+            {
+                continue;
+            }
+
             ChordQuality quality = ReadingVocabulary.Qualities[index];
-            ChordFit fit = ReadingVocabulary.Fits[index];
             int cost = ReadingVocabulary.Costs[index] + crowding;
             if (fit.Fits(whole, bass))
             {
