@@ -50,28 +50,44 @@ public static class ProgressPlot
 
     private static void Recall(Plot plot, ProgressReport report)
     {
-        WeekFigures[] weeks = [.. report.Weeks.Where(week => week.Recall is not null)];
         plot.Title("recalled, by week");
-        ScottPlot.Plottables.Scatter recalled = AddLine(plot, report, weeks, week => week.Recall!.Value);
-        recalled.LegendText = "recalled";
-        WeekFigures[] foreseen = [.. weeks.Where(week => week.Foreseen is not null)];
-        ScottPlot.Plottables.Scatter model = AddLine(plot, report, foreseen, week => week.Foreseen!.Value);
-        model.LegendText = "as foreseen";
-        // No dashes: the drawing library's SVG canvas has none, and says so on the terminal.
-        model.LineWidth = 1;
-        model.MarkerShape = MarkerShape.OpenCircle;
+        AddLines(plot, report, week => week.Recall, "recalled", foreseen: false);
+        AddLines(plot, report, week => week.Foreseen, "as foreseen", foreseen: true);
+        ScottPlot.Plottables.HorizontalLine wished = plot.Add.HorizontalLine(100 * report.Wish);
+        wished.LegendText = "wished for";
+        wished.LineWidth = 1;
         plot.ShowLegend();
         plot.YLabel("per cent");
         plot.Axes.SetLimitsY(0, 100);
         LabelWeeks(plot, report);
     }
 
-    private static ScottPlot.Plottables.Scatter AddLine(Plot plot, ProgressReport report, WeekFigures[] weeks, Func<WeekFigures, double> share)
+    // A line for each run of weeks with a figure: what lies between is a gap.
+    private static void AddLines(Plot plot, ProgressReport report, Func<WeekFigures, double?> share, string words, bool foreseen)
     {
-        double[] places = [.. weeks.Select(week => (double)report.Weeks.IndexOf(week))];
-        double[] heights = [.. weeks.Select(week => 100 * share(week))];
-        return plot.Add.Scatter(places, heights);
+        ScottPlot.Color? color = null;
+        foreach ((double[] places, double[] heights) in Runs(report, share))
+        {
+            ScottPlot.Plottables.Scatter line = plot.Add.Scatter(places, heights);
+            line.LegendText = color is null ? words : "";
+            line.Color = color ?? line.Color;
+            color = line.Color;
+            if (foreseen)
+            {
+                // No dashes: the drawing library's SVG canvas has none, and says so on the terminal.
+                line.LineWidth = 1;
+                line.MarkerShape = MarkerShape.OpenCircle;
+            }
+        }
     }
+
+    /// <summary>The weeks that have a figure, cut wherever one has none: their places and the figure in per cent.</summary>
+    internal static IEnumerable<(double[] Places, double[] Heights)> Runs(ProgressReport report, Func<WeekFigures, double?> share) => report.Weeks
+        .Select((week, place) => (Share: share(week), Place: place))
+        .Where(week => week.Share is not null)
+        .Select((week, index) => (week.Place, Height: 100 * week.Share!.Value, Run: week.Place - index))
+        .GroupBy(week => week.Run)
+        .Select(run => (run.Select(week => (double)week.Place).ToArray(), run.Select(week => week.Height).ToArray()));
 
     private static void Minutes(Plot plot, ProgressReport report)
     {

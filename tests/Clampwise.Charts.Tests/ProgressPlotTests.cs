@@ -21,6 +21,7 @@ public sealed class ProgressPlotTests : IDisposable
         Assert.Contains("recalled, by week", text);
         Assert.Contains("minutes practised, by week", text);
         Assert.Contains("coming due, by day", text);
+        Assert.Contains("wished for", text);
     }
 
     // The eight bytes that start every PNG file (W3C PNG specification, section 5.2), then width and height in the header chunk.

@@ -74,6 +74,64 @@ public class ProgressTests
     }
 
     [Fact]
+    public void Recalled_counts_the_first_answer_of_a_later_day_alone()
+    {
+        Attempt[] attempts =
+        [
+            Examples.Attempt(s_one, Grade.Steady, 9), Examples.Attempt(s_one, Grade.Missed, 9, 1),
+            Examples.Attempt(s_one, Grade.Missed, 8), Examples.Attempt(s_one, Grade.Steady, 8, 1), Examples.Attempt(s_one, Grade.Steady, 8, 2),
+        ];
+        ProgressReport report = ProgressReport.Of(attempts, Examples.Remembered(attempts), Examples.Today);
+        Assert.Equal(0, report.Weeks[0].Recall);
+        Assert.Equal(new StillHad(0, 1), report.StillHad);
+    }
+
+    [Fact]
+    public void Still_had_leaves_out_choices_and_luck_and_counts_help_as_not_had()
+    {
+        PracticeItem compared = Examples.Item(Examples.Quay, 0, Direction.HearTwoCompare);
+        Attempt[] attempts =
+        [
+            .. new[] { 9, 8, 7, 6, 5 }.Select(day => Examples.Attempt(s_one, day == 6 ? Grade.Missed : Grade.Steady, day) with { Choices = day == 8 ? 4 : 0, Hints = day == 5 ? 1 : 0 }),
+            Examples.Attempt(compared, Grade.Steady, 9), Examples.Attempt(compared, Grade.Steady, 8),
+        ];
+        Assert.Equal(new StillHad(1, 3), ProgressReport.Of(attempts, Examples.Remembered(attempts), Examples.Today).StillHad);
+    }
+
+    [Fact]
+    public void Empty_weeks_stand_as_gaps()
+    {
+        Attempt[] attempts = [Examples.Attempt(s_one, Grade.Steady, 28), Examples.Attempt(s_one, Grade.Steady, 7)];
+        ProgressReport report = ProgressReport.Of(attempts, Examples.Remembered(attempts), Examples.Today);
+        Assert.Equal([1, 0, 0, 1, 0], report.Weeks.Select(week => week.Days));
+        Assert.Equal([null, null, null, 1.0, null], report.Weeks.Select(week => week.Recall));
+    }
+
+    [Fact]
+    public void Confusions_stand_by_shape_for_each_asking()
+    {
+        ShapeKey other = s_other.Key.Shape;
+        Attempt[] attempts = [Examples.Attempt(s_one, Grade.Steady, 5), Examples.Attempt(s_one, Grade.Missed, 4) with { ConfusedWith = other }, Examples.Attempt(s_one, Grade.Missed, 3)];
+        ConfusedShapes pair = Assert.Single(ProgressReport.Of(attempts, Examples.Remembered(attempts), Examples.Today).ByShape);
+        Assert.Equal(new ConfusedShapes(s_one.Key.Shape, other, 1, 3), pair);
+    }
+
+    [Fact]
+    public void The_map_says_of_each_shape_of_a_drill_begun_what_is_known()
+    {
+        PracticeItem placed = Examples.Item(Examples.Quay, 0, Direction.NamePlaceShape);
+        MemoryState memory = Examples.Remembered(
+        [
+            .. new[] { 9, 7, 5 }.Select(day => Examples.Attempt(s_one, Grade.Steady, day)),
+            Examples.Attempt(placed, Grade.Steady, 5, 1),
+        ]);
+        System.Collections.Immutable.ImmutableArray<MappedShape> map = ShapeMap.Of(Examples.Harbour, memory);
+        Assert.Equal(Examples.Quay.Voicings.Select(voicing => voicing.Key), map.Select(shape => shape.Shape.Key.Shape));
+        Assert.Equal((Standing.Known, Standing.Unmet, Standing.Met, Standing.Unmet), (map[0].ShapeName, map[0].SoundingName, map[0].Place, map[0].Hear));
+        Assert.All(map.Skip(1), shape => Assert.Equal(Standing.Unmet, shape.ShapeName));
+    }
+
+    [Fact]
     public void An_empty_log_has_an_empty_report()
     {
         ProgressReport report = ProgressReport.Of([], Examples.Nothing, Examples.Today);

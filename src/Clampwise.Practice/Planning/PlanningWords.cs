@@ -29,7 +29,7 @@ internal static class PlanningWords
 
     public static string RecallFallen(double recall) => $"recall down to {recall * 100:0} %";
 
-    public static string Missed(int misses, int of) => of == 1 ? "missed the only time it was asked" : $"missed {misses} of the last {of} times";
+    public static string Missed(int misses, int of) => of == 1 ? "missed the only time" : $"missed {misses} of the last {of} times";
 
     public static string Lapsed(int lapses) => $"lost {(lapses == 1 ? "once" : $"{lapses} times")} after it was known";
 

@@ -46,6 +46,11 @@ internal static class ProgressCommands
         }
 
         ProgressReport report = ReportOf(around, store);
+        if (report.Days.IsEmpty)
+        {
+            return around.Fail(new Fault("there is nothing to plot yet: nothing was practised"));
+        }
+
         return Disk.WriteWhole(file, stream => ProgressPlot.Write(report, stream, format)).TryGet(out _, out fault) ? ExitCode.Good : around.Fail(fault);
     }
 
@@ -80,6 +85,7 @@ internal static class ProgressCommands
         if (asJson)
         {
             PrintJson(around.Out, report);
+            PrintMap(around.Out, store);
             return ExitCode.Good;
         }
 
@@ -113,7 +119,26 @@ internal static class ProgressCommands
         {
             JsonLines.Print(to, new DueRow("due", day.Day.ToString(), day.Count));
         }
+
+        foreach (ConfusedShapes pair in report.ByShape)
+        {
+            JsonLines.Print(to, new ConfusedRow("confused", $"{pair.Asked}", $"{pair.Taken}", pair.Times, pair.Askings));
+        }
+
+        JsonLines.Print(to, new StillHadRow("still-had", report.StillHad.Right, report.StillHad.Of, report.StillHad.Share, report.Wish));
     }
+
+    private static void PrintMap(TextWriter to, ProgressStore store)
+    {
+        foreach (MappedShape shape in ShapeMap.Of(Repertoire.Of(DrillLibrary.Load(store.Folder).Drills), MemoryOf(store)))
+        {
+            Fretboard.Voicing voicing = shape.Shape.Subject.Voicing;
+            JsonLines.Print(to, new ShapeRow("shape", $"{shape.Shape.Drill.Id}", voicing.Setup.ToString(), voicing.Fretting.ToString(), voicing.ShapeName, voicing.SoundingName,
+                Word(shape.ShapeName), Word(shape.SoundingName), Word(shape.Place), Word(shape.Hear)));
+        }
+    }
+
+    private static string Word(Standing standing) => standing switch { Standing.Known => "known", Standing.Met => "met", _ => "unmet" };
 
     private static ProgressReport ReportOf(Surroundings around, ProgressStore store) =>
         ProgressReport.Of(store.ReadAll(), MemoryOf(store), Today(around, store));
@@ -134,6 +159,16 @@ internal sealed record WeekRow(string Kind, string Monday, int Days, double Minu
 
 /// <summary>What falls due on a day as printed by <c>progress --json</c>.</summary>
 internal sealed record DueRow(string Kind, string Day, int Count);
+
+/// <summary>A shape taken for another as printed by <c>progress --json</c>.</summary>
+internal sealed record ConfusedRow(string Kind, string Asked, string Taken, int Times, int Askings);
+
+/// <summary>What was still had as printed by <c>progress --json</c>, with the recall wished for.</summary>
+internal sealed record StillHadRow(string Kind, int Right, int Of, double? Share, double Wished);
+
+/// <summary>A shape on the map of shapes as printed by <c>progress --json</c>: unmet, met or known, by name, by sounding name, to place, by ear.</summary>
+internal sealed record ShapeRow(
+    string Kind, string Drill, string Setup, string Fretting, string ShapeName, string SoundingName, string Name, string Sounding, string Place, string Hear);
 
 /// <summary>A setup or a direction as printed by <c>progress --json</c>.</summary>
 internal sealed record GroupRow(string Kind, string Name, int Asked, int Right, int Items, int Due, double RecallTomorrow, double? UsualSeconds)

@@ -1,3 +1,4 @@
+using Clampwise.Look;
 using Clampwise.Practice;
 using Clampwise.Theory;
 
@@ -7,15 +8,17 @@ namespace Clampwise.Commands;
 internal static class ProgressText
 {
     private const int DaysShown = 7;
+    private const int ConfusionsShown = 12;
 
     public static IEnumerable<string> Lines(ProgressReport report)
     {
+        yield return ProgressWords.StillHad(report.StillHad);
         yield return $"{Fretboard.Spoken.Count(report.Days.Length, "day")} practised, {Minutes(report.Practised)} in all; {report.Asked} asked, {report.RightAnswers} right";
         yield return "";
-        yield return "week of     days  minutes  asked  right  recalled";
+        yield return $"week of     days  minutes  asked  right  recalled ({Percent(report.Wish)} wished)";
         foreach (WeekFigures week in report.Weeks)
         {
-            yield return $"{week.Monday}  {week.Days,4}  {week.Practised.TotalMinutes,7:0}  {week.Asked,5}  {week.RightAnswers,5}  {Percent(week.Recall),8}";
+            yield return week.Days == 0 ? $"{week.Monday}     -" : $"{week.Monday}  {week.Days,4}  {week.Practised.TotalMinutes,7:0}  {week.Asked,5}  {week.RightAnswers,5}  {Percent(week.Recall),8}";
         }
 
         foreach (string line in Groups("by setup", [.. report.BySetup]).Concat(Groups("by direction", [.. report.ByDirection])))
@@ -25,9 +28,9 @@ internal static class ProgressText
 
         yield return "";
         yield return $"due in the next days: {string.Join(", ", report.Due.Take(DaysShown).Select((day, ahead) => $"{(ahead == 0 ? "today" : $"+{ahead}")} {day.Count}"))}";
-        foreach (string line in Confusions(report.Confusions))
+        foreach (ConfusedShapes pair in report.ByShape.Take(ConfusionsShown))
         {
-            yield return line;
+            yield return ProgressWords.TakenFor(pair);
         }
     }
 
@@ -38,20 +41,6 @@ internal static class ProgressText
         foreach (GroupFigures group in groups)
         {
             yield return $"{group.Name,-44} {group.Asked,5}  {group.RightAnswers,5}  {group.Items,5}  {group.Due,3}  {Percent(group.RecallTomorrow),15}";
-        }
-    }
-
-    private static IEnumerable<string> Confusions(ConfusionMatrix matrix)
-    {
-        for (int right = 0; right < matrix.Names.Length; right++)
-        {
-            string[] taken = [.. Enumerable.Range(0, matrix.Names.Length)
-                .Where(answered => answered != right && matrix[right, answered] > 0)
-                .Select(answered => $"{matrix.Names[answered]} ({matrix[right, answered]})")];
-            if (taken.Length > 0)
-            {
-                yield return $"{matrix.Names[right]} taken for {string.Join(", ", taken)}";
-            }
         }
     }
 

@@ -59,6 +59,8 @@ public sealed class CommandTreeTests : IDisposable
         { "weak --plain --seed 3 --new --data $", "" },
         { "progress --data $", "one day practised" },
         { "progress --json --data $", "\"kind\":\"week\"" },
+        { "progress --json --data $", "\"kind\":\"shape\"" },
+        { "progress --json --data $", "\"kind\":\"still-had\"" },
         { "progress --plot $/plot.svg --data $", "" },
         { "memory --data $", "published weights" },
         { "memory --json --data $", "\"fitted\":false" },

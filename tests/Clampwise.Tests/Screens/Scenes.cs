@@ -50,6 +50,8 @@ internal static class Scenes
         ["tune"] = room => Explore(room).Type("t"),
         ["detune"] = room => Explore(room).Type("tw3"),
         ["progress-nothing"] = room => room.Type("p"),
+        ["map"] = room => Practised(room).Type("pm"),
+        ["map-nothing"] = room => room.Type("pm"),
         ["progress"] = room => Practised(room).Type("p"),
         ["settings"] = room => room.Type("s"),
         ["settings-end"] = room => room.Type("s").Press(KeyPress.End).Press(KeyPress.Right),

@@ -11,6 +11,7 @@ internal sealed class ProgressPage : Page
     private const int BarWidth = 20;
     private const int WeeksShown = 6;
     private const int DaysShown = 7;
+    private const int ConfusionsShown = 8;
     private readonly Frame _frame;
     private readonly ScreenDesk _desk;
     private readonly ProgressReport _report;
@@ -24,11 +25,11 @@ internal sealed class ProgressPage : Page
 
     public override string Title => "progress";
 
-    public override IReadOnlyList<PageKey> Keys => [PageKey.Scroll(by => _top += by), PageKey.On(KeyPress.Esc, "back", _frame.Close)];
+    public override IReadOnlyList<PageKey> Keys => [PageKey.Scroll(by => _top += by), PageKey.On('m', "map", () => _frame.Open(new MapPage(_frame, _desk))), PageKey.On(KeyPress.Esc, "back", _frame.Close)];
 
     public override IReadOnlyList<string> Help { get; } =
     [
-        "Recalled is the share of right answers among what had been asked before; the memory model aims at nine in ten. Days without practice are no figure: nobody is in debt.",
+        "Still had counts the first answers of a day to what had been asked on an earlier one, given without choices and without help. Recalled, by week, counts all first answers of a later day; the mark on the bars is the recall that you wish for. Weeks without practice stand empty: nobody is in debt. m is the map of shapes.",
     ];
 
     public override IReadOnlyList<Line> Draw(int width, int height)
@@ -40,9 +41,10 @@ internal sealed class ProgressPage : Page
 
         Line[] lines =
         [
+            Line.Of(ProgressWords.StillHad(_report.StillHad), Tone.Strong),
             Line.Of($"{Fretboard.Spoken.Count(_report.Days.Length, "day")}, {Counted.Of((int)Math.Round(_report.Practised.TotalMinutes), "minute")}, {_report.Asked} asked, {_report.RightAnswers} right", Tone.Strong),
             Line.Empty,
-            Line.Of("week of     days  min  asked  recalled", Tone.Quiet),
+            Line.Of($"week of     days  min  asked  recalled, of {_report.Wish * 100:0} % wished", Tone.Quiet),
             .. _report.Weeks.TakeLast(WeeksShown).Select(WeekLine),
             Line.Empty,
             Line.Of("coming due", Tone.Quiet),
@@ -57,8 +59,8 @@ internal sealed class ProgressPage : Page
         return lines[_top..];
     }
 
-    private Line WeekLine(WeekFigures week) => Line.Of($"{week.Monday}  {week.Days,4}  {week.Practised.TotalMinutes,3:0}  {week.Asked,5}  ")
-        .And(week.Recall is { } recall ? Bar(recall).And($" {recall * 100:0} %") : Line.Of("-", Tone.Quiet));
+    private Line WeekLine(WeekFigures week) => week.Days == 0 ? Line.Of($"{week.Monday}     -", Tone.Quiet) : Line.Of($"{week.Monday}  {week.Days,4}  {week.Practised.TotalMinutes,3:0}  {week.Asked,5}  ")
+        .And(week.Recall is { } recall ? Bar(recall, _report.Wish).And($" {recall * 100:0} %") : Line.Of("-", Tone.Quiet));
 
     private Line DueLine(DueDay day, int ahead)
     {
@@ -71,15 +73,20 @@ internal sealed class ProgressPage : Page
         .Select(group => Line.Of($"{group.Name,-42}").And(width < 42 + BarWidth + 16 ? Line.Empty : Bar(group.RecallTomorrow)).And($" {group.RecallTomorrow * 100:0} %  {Counted.Of(group.Items, "item")}"))
         .Prepend(Line.Of($"{title,-42}recall tomorrow", Tone.Quiet));
 
-    private IEnumerable<Line> Confusions()
+    private Line[] Confusions()
     {
-        ConfusionMatrix matrix = _report.Confusions;
-        Line[] lines = [.. Enumerable.Range(0, matrix.Names.Length)
-            .SelectMany(right => Enumerable.Range(0, matrix.Names.Length).Where(answered => answered != right && matrix[right, answered] > 0)
-                .Select(answered => (right, answered, count: matrix[right, answered])))
-            .OrderByDescending(pair => pair.count).Take(8)
-            .Select(pair => Line.Of($"{matrix.Names[pair.right],-10} taken for {matrix.Names[pair.answered],-10} {Counted.Of(pair.count, "time")}"))];
+        Line[] lines = [.. _report.ByShape.Take(ConfusionsShown).Select(pair => Line.Of(ProgressWords.TakenFor(pair)))];
         return lines.Length == 0 ? [] : [Line.Empty, Line.Of("told apart badly", Tone.Quiet), .. lines];
+    }
+
+    // The level wished for is a mark on the bar.
+    private Line Bar(double share, double wish)
+    {
+        int full = (int)Math.Round(BarWidth * Math.Clamp(share, 0, 1));
+        int mark = Math.Min(BarWidth - 1, (int)(BarWidth * wish));
+        return Line.Of(new string(_desk.Glyphs.Full, Math.Min(full, mark)), Tone.Right).And(new string(_desk.Glyphs.Blank, Math.Max(0, mark - full)), Tone.Quiet)
+            .And("|", Tone.Strong)
+            .And(new string(_desk.Glyphs.Full, Math.Max(0, full - mark - 1)), Tone.Right).And(new string(_desk.Glyphs.Blank, BarWidth - Math.Max(mark + 1, full)), Tone.Quiet);
     }
 
     private Line Bar(double share)
