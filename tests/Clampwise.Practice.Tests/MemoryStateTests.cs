@@ -133,7 +133,7 @@ public class MemoryStateTests
         Assert.Equal(expected.Skills.OrderBy(p => p.Key.ToString()), found.Skills.OrderBy(p => p.Key.ToString()));
         Assert.Equal(expected.Confusions.OrderBy(p => p.Key.ToString()), found.Confusions.OrderBy(p => p.Key.ToString()));
         Assert.Equal(expected.Correction, found.Correction);
-        Assert.Equal(expected.FirstAnswers, found.FirstAnswers);
+        Assert.Equal((expected.FirstAnswers, expected.UsualRound), (found.FirstAnswers, found.UsualRound));
         Assert.Equal((expected.LatestAt, expected.AttemptCount), (found.LatestAt, found.AttemptCount));
     }
 }

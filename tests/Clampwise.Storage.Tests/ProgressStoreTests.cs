@@ -115,7 +115,7 @@ public sealed class ProgressStoreTests : IDisposable
     // A field that is added to the state must be kept too, or this test says so.
     [Fact]
     public void Every_part_of_a_memory_state_is_kept() => Assert.Equal(
-        ["AttemptCount", "Before", "Confusions", "Correction", "FirstAnswers", "Items", "LatestAt", "Model", "Skills", "UsualTimes"],
+        ["AttemptCount", "Before", "Confusions", "Correction", "FirstAnswers", "Items", "LatestAt", "Model", "Skills", "UsualRound", "UsualTimes"],
         typeof(MemoryState).GetProperties().Select(property => property.Name).Order(StringComparer.Ordinal));
 
     [Fact]

@@ -11,9 +11,15 @@ namespace Clampwise.Practice;
 public sealed record Correction
 {
     private const int Size = 5;
+    private const int ByRecall = 1;
+    private const int ByDays = 2;
+    private const double LeastByRecall = 0.2;
     private const double UsualDays = 8;
     private const double UsualRight = 3;
     private const double MostLogit = 5;
+
+    // Older answers count less, since what a player needs changes as the items get older: about the last so many answers count (tried likewise).
+    private const double Fading = 1 / 2000.0;
     private const double LeastChance = 0.001;
 
     // How far the coefficients of different players lie apart: constant, recall, days, right and wrong answers (tried on simulated learners).
@@ -80,10 +86,15 @@ public sealed record Correction
             weights[row] = Weights[row] + (gain[row] * slope * step);
             for (int column = 0; column < Size; column++)
             {
-                spread[(row * Size) + column] = Spread[(row * Size) + column] - (gain[row] * gain[column] * information * step);
+                int place = (row * Size) + column;
+                double sure = Spread[place] - (gain[row] * gain[column] * information * step);
+                spread[place] = sure + (Fading * (Prior(place) - sure));
             }
         }
 
+        // Whatever a few answers seem to say, recall falls with time.
+        weights[ByRecall] = Math.Max(weights[ByRecall], LeastByRecall);
+        weights[ByDays] = Math.Min(weights[ByDays], 0);
         return new Correction([.. weights], [.. spread]);
     }
 

@@ -10,6 +10,7 @@ internal sealed class MemoryFold(MemoryState start)
     private readonly ImmutableDictionary<SkillKey, Skill>.Builder _skills = start.Skills.ToBuilder();
     private readonly ImmutableDictionary<Confusion, ConfusionCount>.Builder _confusions = start.Confusions.ToBuilder();
     private Correction _correction = start.Correction;
+    private UsualRound _usualRound = start.UsualRound;
     private FirstAnswers _firstAnswers = start.FirstAnswers;
     private LastAnswer? _before = start.Before;
     private DateTimeOffset _latest = start.LatestAt;
@@ -37,6 +38,7 @@ internal sealed class MemoryFold(MemoryState start)
 
         AddTellingApart(attempt);
         AddConfusion(attempt);
+        _usualRound = _usualRound.After(attempt.At - _latest, attempt.Thinking);
         _latest = attempt.At > _latest ? attempt.At : _latest;
         _count++;
     }
@@ -48,6 +50,7 @@ internal sealed class MemoryFold(MemoryState start)
         Skills = _skills.ToImmutable(),
         Confusions = _confusions.ToImmutable(),
         Correction = _correction,
+        UsualRound = _usualRound,
         FirstAnswers = _firstAnswers,
         Before = _before,
         LatestAt = _latest,

@@ -34,6 +34,9 @@ public sealed record MemoryState
     /// <summary>The last answer; null if there is none, or if it told two shapes apart with the one before it.</summary>
     public LastAnswer? Before { get; init; }
 
+    /// <summary>How long questions take beside the thinking.</summary>
+    public UsualRound UsualRound { get; init; } = UsualRound.Guess;
+
     /// <summary>When the last attempt was answered; the earliest instant if there is none.</summary>
     public DateTimeOffset LatestAt { get; init; } = DateTimeOffset.MinValue;
 

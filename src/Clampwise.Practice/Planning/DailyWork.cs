@@ -7,8 +7,8 @@ internal sealed class DailyWork
 {
     // What is asked is remembered so well the next day, answered right or looked up (our judgement).
     private const double RecallAfter = 0.97;
-    // What has fallen so far below the wish never waits, however well the rest is remembered (our judgement).
-    private const double Low = 0.25;
+    private const double Horizon = 10;
+    private const double Lowness = 0.1;
     private readonly PlanRequest _request;
     private readonly Dictionary<ItemKey, double> _recall;
 
@@ -27,7 +27,7 @@ internal sealed class DailyWork
         Wish = request.Memory.Model.Settings.DesiredRetention;
         Lacking = _recall.Values.Sum(recall => Wish - recall);
         PracticeItem[] fallen = [.. items.Where(item => _recall.TryGetValue(item.Key, out double recall) && recall < Wish && !WasAskedToday(item.Key))
-            .OrderBy(item => _recall[item.Key]).ThenBy(item => item.Key.ToString(), StringComparer.Ordinal)];
+            .OrderByDescending(item => Worth(item)).ThenBy(item => item.Key.ToString(), StringComparer.Ordinal)];
         PracticeItem[] first = [.. fallen.DistinctBy(item => item.Key.Shape)];
         HashSet<ItemKey> firsts = [.. first.Select(item => item.Key)];
         Fallen = [.. first, .. fallen.Where(item => !firsts.Contains(item.Key))];
@@ -44,7 +44,7 @@ internal sealed class DailyWork
     /// <summary>How much recall is lacking for the mean to be at the wish, in items; negative if it is above.</summary>
     public double Lacking { get; }
 
-    /// <summary>What has fallen below the wish and was not asked today, the lowest first; each shape in one direction, and then in others, which are warm.</summary>
+    /// <summary>What has fallen below the wish and was not asked today, what wins most first; each shape in one direction, and then in others, which are warm.</summary>
     public ImmutableArray<PracticeItem> Fallen { get; }
 
     /// <summary>What of it must be asked to bring the mean back, had one all setups and time.</summary>
@@ -65,15 +65,25 @@ internal sealed class DailyWork
     /// <summary>What asking an item wins, in items.</summary>
     public double Gain(PracticeItem item) => RecallAfter - _recall[item.Key];
 
-    /// <summary>True while the mean lacks recall, and for what has fallen so low that it never waits.</summary>
-    public bool IsNeeded(PracticeItem item, double lacking) => lacking > 0 || _recall[item.Key] < Wish - Low;
-
     /// <summary>How long a question takes, what comes again counted in.</summary>
     public double SecondsOf(PracticeItem item) =>
         Pace.Of(item.Key.Direction, _request.Memory).TotalSeconds * (2 - _recall.GetValueOrDefault(item.Key));
 
     /// <summary>How long all of them take.</summary>
     public double SecondsOf(IEnumerable<PracticeItem> items) => items.Sum(SecondsOf);
+
+    // What asking an item today wins in recall some days from now, right or missed weighed by their chance; and a little for having fallen low, so
+    // that what hardly gets better is not left alone for ever.
+    private double Worth(PracticeItem item)
+    {
+        ItemMemory memory = _request.Memory.Items[item.Key];
+        Fsrs model = _request.Memory.Model;
+        int days = memory.DaysSince(_request.Today);
+        double recall = _recall[item.Key];
+        double right = model.Recall(model.Next(memory.Memory, days, Grade.Steady).Stability, Horizon);
+        double missed = model.Recall(model.Next(memory.Memory, days, Grade.Missed).Stability, Horizon);
+        return (recall * right) + ((1 - recall) * missed) - model.Recall(memory.Memory.Stability, days + Horizon) + (Lowness * (1 - recall));
+    }
 
     private bool WasAskedToday(ItemKey key) => _request.Memory.Items[key].LastDay >= _request.Today;
 
@@ -82,7 +92,7 @@ internal sealed class DailyWork
         double lacking = Lacking;
         foreach (PracticeItem item in Fallen)
         {
-            if (!IsNeeded(item, lacking))
+            if (lacking <= 0)
             {
                 yield break;
             }

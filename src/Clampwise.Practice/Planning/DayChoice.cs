@@ -6,8 +6,8 @@ namespace Clampwise.Practice;
 /// <summary>What is asked on one day, and in which setups.</summary>
 internal sealed class DayChoice
 {
-    // So many questions about what is due make it worth while to move the clamps; fewer wait for another day (our judgement).
-    private const int FewestForAMove = 4;
+    // So many questions about what is due make it worth while to move the clamps; fewer wait for another day (tried on simulated learners).
+    private const int FewestForAMove = 8;
     private const double BacklogFrom = 1.5;
     private readonly DailyWork _work;
     private readonly PlanRequest _request;
@@ -63,7 +63,7 @@ internal sealed class DayChoice
     private void AddDue()
     {
         double lacking = _work.Lacking - _chosen.Sum(planned => _work.Gain(planned.Item));
-        foreach (PracticeItem item in _work.Fallen.Where(IsOpen).TakeWhile(item => _work.IsNeeded(item, lacking)))
+        foreach (PracticeItem item in _work.Fallen.Where(IsOpen).TakeWhile(_ => lacking > 0))
         {
             lacking -= Add(item, SessionPart.Due) ? _work.Gain(item) : 0;
         }

@@ -3,10 +3,11 @@ namespace Clampwise.Practice;
 /// <summary>Which new items a session takes in, and how many.</summary>
 internal static class NewItems
 {
+    // Where in that range the pace rises from half to the whole, and how many a minute of the session that is: tried on simulated learners.
     private const double MostAMinute = 1.35;
-    private const double LeastShare = 0.2;
-    private const double NoneBelow = 0.6;
-    private const double AllFrom = 0.88;
+    private const double LeastShare = 0.5;
+    private const double NoneBelow = 0.5;
+    private const double AllFrom = 0.85;
     private const int ShapesOf = 3;
 
     /// <summary>

@@ -5,7 +5,7 @@ namespace Clampwise.Practice;
 /// <summary>Takes an answer: verdict, grade, attempt, memory; and its overruling and undoing.</summary>
 internal static class Answering
 {
-    private const int MostAgain = 2;
+    private const int MostAgain = 1;
 
     public static SessionStep Take(SessionState state, SessionEvent.Answered answered, SessionWorld world)
     {
@@ -71,15 +71,15 @@ internal static class Answering
         {
             Memory = memory,
             Outcomes = state.Outcomes.Add(outcome),
-            Queue = ComesAgain(state, open.Planned.Part, attempt, isFirstSight: before is null) ? Asking.AskAgain(state.Queue, open.Planned.Item) : state.Queue,
+            Queue = ComesAgain(state, open.Planned.Part, attempt) ? Asking.AskAgain(state.Queue, open.Planned.Item) : state.Queue,
         };
     }
 
-    // In the daily drill what was missed or seen for the first time comes once more; in the other kinds each question stands alone.
-    private static bool ComesAgain(SessionState state, SessionPart part, Attempt attempt, bool isFirstSight)
+    // In the daily drill what was missed comes once more; in the other kinds each question stands alone.
+    private static bool ComesAgain(SessionState state, SessionPart part, Attempt attempt)
     {
         int before = state.Outcomes.Count(outcome => outcome.Attempt.Item == attempt.Item);
         bool isOpen = state.Kind == SessionKind.Daily && part != SessionPart.Close && !attempt.Item.Direction.IsInTime();
-        return isOpen && before < MostAgain && (isFirstSight || !attempt.IsCorrect);
+        return isOpen && before < MostAgain && !attempt.IsCorrect;
     }
 }

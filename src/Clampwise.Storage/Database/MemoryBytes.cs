@@ -49,6 +49,8 @@ internal static class MemoryBytes
         WriteNumbers(to, state.Correction.Spread);
         to.Write(state.FirstAnswers.Weight);
         to.Write(state.FirstAnswers.Right);
+        to.Write(state.UsualRound.Weight);
+        to.Write(state.UsualRound.Seconds);
     }
 
     public static MemoryState Read(BinaryReader from, MemoryState empty) => empty with
@@ -72,6 +74,7 @@ internal static class MemoryBytes
         Before = from.ReadBoolean() ? new LastAnswer(new ItemKey(ReadShape(from), (Direction)from.ReadInt32()), new PracticeDay(from.ReadInt32()), from.ReadBoolean()) : null,
         Correction = Correction.Of(ReadNumbers(from), ReadNumbers(from)),
         FirstAnswers = new FirstAnswers(from.ReadDouble(), from.ReadDouble()),
+        UsualRound = new UsualRound(from.ReadDouble(), from.ReadDouble()),
     };
 
     private static void WriteItem(BinaryWriter to, KeyValuePair<ItemKey, ItemMemory> pair)
