@@ -41,7 +41,8 @@ public class FitTests(ITestOutputHelper output)
 
         Assert.True(reports.Average(report => report.LossAfter) < reports.Average(report => report.LossBefore));
         Assert.True(reports.Count(report => report.IsAccepted) >= 4);
-        Assert.All(reports, report => Assert.Equal(report.IsAccepted, report.LossAfter < report.LossBefore));
+        Assert.All(reports, report => Assert.Equal(report.IsAccepted, report.LossBefore - report.LossAfter > report.StandardError));
+        Assert.All(reports, report => Assert.InRange(report.StandardError, 0.0005, 0.02));
     }
 
     [Fact]
@@ -97,9 +98,32 @@ public class FitTests(ITestOutputHelper output)
     {
         FsrsWeights own = SimulatedLearner.SomeWeights(3);
         Attempt attempt = Examples.Attempt(s_items[0], Grade.Steady, 3);
-        WeightsChosen chosen = new FitReport(1000, own, 0.4, 0.3, true).ToEntry(new EntryId(new Guid(1, 0, 0, new byte[8])), Examples.Evening, FsrsWeights.Default);
+        WeightsChosen chosen = new FitReport(1000, own, 0.4, 0.3, 0.05).ToEntry(new EntryId(new Guid(1, 0, 0, new byte[8])), Examples.Evening, FsrsWeights.Default);
         Assert.Equal(own, MemoryState.Rebuild([chosen, attempt], FsrsSettings.Usual).Model.Weights);
         WeightsChosen undo = LogReading.UndoWeights([attempt, chosen], new EntryId(new Guid(2, 0, 0, new byte[8])), Examples.Evening.AddDays(1))!;
         Assert.Equal(FsrsWeights.Default, MemoryState.Rebuild([undo, chosen, attempt], FsrsSettings.Usual).Model.Weights);
+        Assert.Null(LogReading.UndoWeights([attempt, chosen, undo], new EntryId(new Guid(3, 0, 0, new byte[8])), Examples.Evening.AddDays(2)));
+    }
+
+    [Theory]
+    [InlineData(0.02, 0.019, true)]
+    [InlineData(0.02, 0.021, false)]
+    [InlineData(-0.01, 0.001, false)]
+    public void A_fit_is_taken_if_it_gains_more_than_one_standard_error(double gain, double error, bool isTaken)
+    {
+        var report = new FitReport(1000, FsrsWeights.Default, 0.4, 0.4 - gain, error);
+        Assert.Equal(isTaken, report.IsAccepted);
+        Assert.Contains(isTaken ? "now follows your own" : "stays as it is", report.Words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_weights_mean_is_said_in_words()
+    {
+        string usual = string.Join(' ', WeightsInWords.Of(Fsrs.Default));
+        Assert.Contains("A new shape named right at your pace has fallen to 90 % after 2 days", usual, StringComparison.Ordinal);
+        Assert.Contains("after a miss at the first try within the same day", usual, StringComparison.Ordinal);
+        double[] quick = [.. FsrsWeights.Default.Values];
+        (quick[0], quick[1], quick[2], quick[3]) = (4, 6, 9, 30);
+        Assert.Contains("after 9 days", string.Join(' ', WeightsInWords.Of(new Fsrs(FsrsWeights.Create(quick).Value, FsrsSettings.Usual))), StringComparison.Ordinal);
     }
 }

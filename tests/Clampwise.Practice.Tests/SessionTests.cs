@@ -23,7 +23,7 @@ public class SessionTests
         Player player = Daily();
         player.Begin();
         SessionSummary summary = player.PlayOn();
-        Assert.InRange(summary.Asked, 30, 90);
+        Assert.InRange(summary.Asked, 15, 60);
         Assert.Equal(summary.Asked, player.Log.OfType<Attempt>().Count());
         Assert.Single(player.Log.OfType<SessionEnded>());
         Assert.Equal(summary.RightAnswers, summary.Outcomes.Count(outcome => outcome.Verdict!.IsCorrect));

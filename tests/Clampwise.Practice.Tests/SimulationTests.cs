@@ -26,7 +26,7 @@ public class SimulationTests(ITestOutputHelper output)
             shares.Add(perDay / roundRobin);
             output.WriteLine($"learner {seed}: recall {recall:0.000} at {perDay:0.0} questions a day, right when due {rightWhenDue:0.000}; a round-robin needs {roundRobin}: {shares[^1]:0.00}");
             Assert.InRange(recall, 0.85, 0.99);
-            Assert.InRange(rightWhenDue, 0.75, 0.97);
+            Assert.InRange(rightWhenDue, 0.65, 0.97);
         }
 
         output.WriteLine($"planned sessions ask {shares.Average() * 100:0} % of the questions of a round-robin for the same recall");

@@ -60,8 +60,8 @@ public class SkillTests
 
     [Theory]
     [InlineData(0.95, 20)]
-    [InlineData(0.74, 10)]
-    [InlineData(0.5, 4)]
+    [InlineData(0.74, 13)]
+    [InlineData(0.5, 10)]
     public void New_items_come_as_the_first_answers_of_a_later_day_bear(double right, int items)
     {
         MemoryState memory = Examples.Nothing with { FirstAnswers = new FirstAnswers(40, right) };

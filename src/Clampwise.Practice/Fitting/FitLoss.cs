@@ -17,6 +17,19 @@ internal static class FitLoss
     {
         double sum = 0;
         double weights = 0;
+        foreach ((int order, double loss) in Each(history, model, from, to))
+        {
+            double weight = weighsNewerMore ? Recency((double)order / to) : 1;
+            sum += weight * loss;
+            weights += weight;
+        }
+
+        return weights > 0 ? sum / weights : 0;
+    }
+
+    /// <summary>The log loss of each label of a stretch of time with its place in time, item by item.</summary>
+    public static IEnumerable<(int Order, double Loss)> Each(ReviewHistory history, Fsrs model, int from, int to)
+    {
         foreach (ImmutableArray<Review> reviews in history.Items)
         {
             Memory memory = default;
@@ -25,16 +38,12 @@ internal static class FitLoss
                 Review review = reviews[i];
                 if (review.IsLabel && review.Order >= from)
                 {
-                    double weight = weighsNewerMore ? Recency((double)review.Order / to) : 1;
-                    sum += weight * Loss(model.Recall(memory.Stability, review.Days), review);
-                    weights += weight;
+                    yield return (review.Order, Loss(model.Recall(memory.Stability, review.Days), review));
                 }
 
                 memory = Move(memory, review, model, isFirst: i == 0);
             }
         }
-
-        return weights > 0 ? sum / weights : 0;
     }
 
     /// <summary>How many labels a stretch of time holds.</summary>

@@ -5,9 +5,12 @@ namespace Clampwise.Practice;
 /// <param name="Fitted">The weights found.</param>
 /// <param name="LossBefore">Mean log loss of the weights in use on the newest fifth; lower is better.</param>
 /// <param name="LossAfter">The same for the weights found.</param>
-/// <param name="IsAccepted">True if they predict the newest fifth better.</param>
-public sealed record FitReport(int Answers, FsrsWeights Fitted, double LossBefore, double LossAfter, bool IsAccepted)
+/// <param name="StandardError">The standard error of the gain in mean loss, from answer to answer.</param>
+public sealed record FitReport(int Answers, FsrsWeights Fitted, double LossBefore, double LossAfter, double StandardError)
 {
+    /// <summary>True if the weights found predict the newest fifth better by more than one standard error: less may be chance.</summary>
+    public bool IsAccepted => LossBefore - LossAfter > StandardError;
+
     /// <summary>What the program says of it.</summary>
     public string Words => PlanningWords.Fit(this);
 

@@ -2,13 +2,14 @@ using System.Collections.Immutable;
 using MathNet.Numerics.LinearAlgebra;
 using MathNet.Numerics.Optimization;
 using MathNet.Numerics.Optimization.ObjectiveFunctions;
+using MathNet.Numerics.Statistics;
 
 namespace Clampwise.Practice;
 
 /// <summary>
 /// Fits the memory model's weights to the player's own log by maximum likelihood: one set for all directions, held near the
 /// defaults by a penalty, newer answers weighing more. The first four fifths are fitted, and the fit is taken only if it predicts
-/// the newest fifth better than the weights in use.
+/// the newest fifth better than the weights in use by more than one standard error.
 /// </summary>
 public static class WeightFit
 {
@@ -16,6 +17,9 @@ public static class WeightFit
     public const int LeastAnswers = 1000;
 
     private const int MostIterations = 60;
+
+    // A standard error takes more than one answer.
+    private const int LeastLabels = 2;
 
     /// <summary>True if the log has grown to <see cref="LeastAnswers"/>, and to double of what it was when weights were last chosen.</summary>
     public static bool IsDue(IEnumerable<LogEntry> entries)
@@ -32,15 +36,16 @@ public static class WeightFit
     {
         var history = ReviewHistory.Of(attempts);
         int split = history.Count - (history.Count / 5);
-        if (attempts.Length < LeastAnswers || FitLoss.Labels(history, split, history.Count) == 0)
+        if (attempts.Length < LeastAnswers || FitLoss.Labels(history, split, history.Count) < LeastLabels)
         {
-            return new FitReport(attempts.Length, inUse, 0, 0, IsAccepted: false);
+            return new FitReport(attempts.Length, inUse, 0, 0, 0);
         }
 
         FsrsWeights fitted = Minimise(history, split, settings);
-        double before = FitLoss.Mean(history, new Fsrs(inUse, settings), split, history.Count, weighsNewerMore: false);
-        double after = FitLoss.Mean(history, new Fsrs(fitted, settings), split, history.Count, weighsNewerMore: false);
-        return new FitReport(attempts.Length, fitted, before, after, after < before);
+        double[] before = [.. FitLoss.Each(history, new Fsrs(inUse, settings), split, history.Count).Select(label => label.Loss)];
+        double[] after = [.. FitLoss.Each(history, new Fsrs(fitted, settings), split, history.Count).Select(label => label.Loss)];
+        double[] gains = [.. before.Zip(after, (one, other) => one - other)];
+        return new FitReport(attempts.Length, fitted, before.Average(), after.Average(), Statistics.StandardDeviation(gains) / Math.Sqrt(gains.Length));
     }
 
     private static FsrsWeights Minimise(ReviewHistory history, int to, FsrsSettings settings)

@@ -47,11 +47,11 @@ public static class LogReading
     public static ImmutableArray<TuningHeard> Tunings(IEnumerable<LogEntry> entries) =>
         [.. InOrder(Unique(entries.OfType<TuningHeard>()).Values.Cast<TuningHeard>())];
 
-    /// <summary>The entry that takes the last choice of weights back; null if none was ever made.</summary>
+    /// <summary>The entry that takes the last choice of weights back; null if none was ever made, or if it was taken back already.</summary>
     public static WeightsChosen? UndoWeights(IEnumerable<LogEntry> entries, EntryId id, DateTimeOffset at)
     {
         WeightsChosen[] choices = [.. InOrder(Unique(entries.OfType<WeightsChosen>()).Values.Cast<WeightsChosen>())];
-        if (choices.Length == 0)
+        if (choices is [] or [.., { Why: PlanningWords.FitUndone }])
         {
             return null;
         }

@@ -14,8 +14,8 @@ internal static class PlanningWords
             + $"{report.LossAfter:0.0000} instead of {report.LossBefore:0.0000}. It can be undone."
         : report.Answers < WeightFit.LeastAnswers
             ? $"The memory model stays as it is: {Counted.Of(report.Answers, "answer")} {(report.Answers == 1 ? "is" : "are")} too few to fit it, {WeightFit.LeastAnswers} are needed."
-            : $"The memory model stays as it is: fitted to {report.Answers} answers it predicts the newest fifth of them no better "
-                + $"({report.LossAfter:0.0000} against {report.LossBefore:0.0000}).";
+            : $"The memory model stays as it is: fitted to {report.Answers} answers it predicts the newest fifth of them no better than chance may have it "
+                + $"({report.LossAfter:0.0000} against {report.LossBefore:0.0000}, give or take {report.StandardError:0.0000}).";
 
     public const string OnlyChanges = "these drills ask only for changes in time, which take a drill to itself: choose one of them alone.";
 

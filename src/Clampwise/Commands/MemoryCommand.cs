@@ -57,6 +57,7 @@ internal static class MemoryCommand
         [
             own is null ? "The memory model (FSRS-6) uses its published weights." : "The memory model (FSRS-6) uses weights fitted to your answers.",
             string.Join(", ", (own ?? FsrsWeights.Default).Values),
+            .. WeightsInWords.Of(new Fsrs(own ?? FsrsWeights.Default, FsrsSettings.Usual)),
         ]);
     }
 
@@ -80,7 +81,7 @@ internal static class MemoryCommand
         IReadOnlyList<LogEntry> entries = store.ReadAll();
         if (LogReading.UndoWeights(entries, new EntryId(Guid.NewGuid()), around.Time.GetUtcNow()) is not { } entry)
         {
-            return Print(around, LogReading.Weights(entries), "There is nothing to take back: the weights are the published ones.", asJson);
+            return Print(around, LogReading.Weights(entries), "There is nothing to take back: no weights were chosen since.", asJson);
         }
 
         return store.Append(entry) is { } fault ? around.Fail(fault) : Print(around, LogReading.Weights([.. entries, entry]), entry.Why, asJson);

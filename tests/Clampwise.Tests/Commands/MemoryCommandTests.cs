@@ -11,6 +11,7 @@ public sealed class MemoryCommandTests : IDisposable
     {
         // The 21 published default weights of FSRS-6 start with these.
         Assert.Contains("0.212, 1.2931, 2.3065, 8.2956", CommandRun.Of("memory", "--data", _data).Out);
+        Assert.Contains("A new shape named right at your pace has fallen to 90 % after 2 days", CommandRun.Of("memory", "--data", _data).Out);
         Assert.Contains("0 answers are too few to fit it, 1000 are needed", CommandRun.Of("memory", "--fit", "--data", _data).Out);
         Assert.Contains("nothing to take back", CommandRun.Of("memory", "--undo", "--data", _data).Out);
     }
