@@ -392,7 +392,7 @@ public class SessionPageTests
         PlayThrough(room);
         Assert.IsType<SummaryPage>(room.Frame.Front);
         SessionEnded end = Assert.Single(room.Log.ReadAll().OfType<SessionEnded>());
-        Assert.InRange(end.Practised, TimeSpan.FromMinutes(5), TimeSpan.FromMinutes(16));
+        Assert.InRange(end.Practised, TimeSpan.FromMinutes(3), TimeSpan.FromMinutes(16));
         Assert.True(room.Log.Attempts.Select(attempt => attempt.Item.Direction).Distinct().Count() >= 3);
         Assert.True(((CapturedOut)room.Sound).Played.Count >= room.Log.Attempts.Count());
         Golden.Check("summary-whole", room.Screen);
