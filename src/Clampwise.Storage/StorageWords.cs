@@ -111,6 +111,9 @@ internal static class StorageWords
     public static string DatabaseDiffers(int missing, int other, int more) =>
         $"The database differs from the journal: {missing} missing, {other} different, {more} that only it has. 'clampwise data rebuild' makes it anew, and first brings back into the journal what only it has.";
 
+    public static string ClockWasAhead(int items, DateTimeOffset last) =>
+        $"{Counted.Of(items, "item")} {(items == 1 ? "was" : "were")} answered under a clock that was ahead, as late as {last:yyyy-MM-dd}: those answers count for nothing until then. Practise: {(items == 1 ? "it comes" : "they come")} as if not asked then, and asking anew mends it.";
+
     public static string BackupDamaged(string name, int read, int expected) => $"The backup {name} is damaged: {read} of {expected} entries can be read.";
 
     public static Fault NoBackup(string? name, IReadOnlyCollection<string> there) => new(

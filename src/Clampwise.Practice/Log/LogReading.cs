@@ -34,6 +34,37 @@ public static class LogReading
     public static Attempt Overruled(Attempt attempt, Grade grade) =>
         attempt with { Grade = grade, IsCorrect = grade != Grade.Missed };
 
+    /// <summary>
+    /// The latest instant that an answer counts of: a day from now. One that lies later was written under a clock that was ahead, and would hide its
+    /// item until then.
+    /// </summary>
+    public static DateTimeOffset LatestOn(DateTimeOffset now) => now.AddDays(1);
+
+    /// <summary>The entries without the answers that lie after an instant.</summary>
+    public static IEnumerable<LogEntry> Until(IEnumerable<LogEntry> entries, DateTimeOffset latest) =>
+        entries.Where(entry => entry is not Attempt || entry.At <= latest);
+
+    /// <summary>
+    /// The answers in a log as it was written that lie after an instant and whose item was not asked anew since, so that nothing is lost by it.
+    /// </summary>
+    public static ImmutableArray<Attempt> AheadOf(IReadOnlyList<LogEntry> asWritten, DateTimeOffset latest)
+    {
+        var ahead = new Dictionary<ItemKey, Attempt>();
+        foreach (Attempt attempt in asWritten.OfType<Attempt>())
+        {
+            if (attempt.At > latest)
+            {
+                ahead[attempt.Item] = attempt;
+            }
+            else
+            {
+                ahead.Remove(attempt.Item);
+            }
+        }
+
+        return [.. ahead.Values.OrderBy(attempt => attempt.At)];
+    }
+
     /// <summary>The weights that count, or null for the published defaults.</summary>
     public static FsrsWeights? Weights(IEnumerable<LogEntry> entries)
     {

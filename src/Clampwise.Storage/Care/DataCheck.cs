@@ -7,8 +7,11 @@ namespace Clampwise.Storage;
 /// <summary>Goes through a whole store: every line of the journal, every entry of the database, every backup.</summary>
 public static class DataCheck
 {
-    /// <summary>Checks. Reads only; what is wrong can be put right by a rebuild or a restore, as the report says.</summary>
-    public static CheckReport Run(ProgressStore store, Backups backups)
+    /// <summary>Checks. Reads only; what is wrong can be put right by a rebuild, a restore or by practising, as the report says.</summary>
+    /// <param name="store">The store.</param>
+    /// <param name="backups">Its backups.</param>
+    /// <param name="now">Now, to find answers of a clock that was ahead; null to leave that out.</param>
+    public static CheckReport Run(ProgressStore store, Backups backups, DateTimeOffset? now = null)
     {
         LogReadout journal = store.ReadJournalWhole();
         Result<ImmutableArray<LogEntry>>? database = store.ReadDatabase();
@@ -17,6 +20,7 @@ public static class DataCheck
             .. journal.Faults.Select(fault => fault.ToString()),
             .. DatabaseProblems(journal.Entries, database),
             .. BackupProblems(backups, out int good),
+            .. now is { } instant ? ClockProblems(journal.Entries, LogReading.LatestOn(instant)) : [],
         ];
         return new CheckReport(journal.Entries.Length, database is { IsGood: true } read ? read.Value.Length : null, good, problems);
     }
@@ -39,6 +43,9 @@ public static class DataCheck
         int more = entries.Length - (journal.Length - missing);
         return missing + other + more == 0 ? [] : [StorageWords.DatabaseDiffers(missing, other, more)];
     }
+
+    private static IEnumerable<string> ClockProblems(ImmutableArray<LogEntry> journal, DateTimeOffset latest) =>
+        LogReading.AheadOf(journal, latest) is [_, ..] ahead ? [StorageWords.ClockWasAhead(ahead.Length, ahead[^1].At)] : [];
 
     private static List<string> BackupProblems(Backups backups, out int good)
     {

@@ -19,11 +19,11 @@ public sealed class ProgressStore : IAttemptLog, IDisposable
     private Task _backup = Task.CompletedTask;
     private Task _warming = Task.CompletedTask;
 
-    internal ProgressStore(DataFolder folder, StoreLock? held, Journal journal, GuardedDatabase database, List<string> notices)
+    internal ProgressStore(DataFolder folder, StoreLock? held, Journal journal, GuardedDatabase database, List<string> notices, TimeProvider time)
     {
         (Folder, _lock, _notices) = (folder, held, notices);
         _log = new EntryLog(journal, database, notices);
-        _memory = new MemoryKeeper(_log, mayWrite: held is not null);
+        _memory = new MemoryKeeper(_log, mayWrite: held is not null, time);
     }
 
     /// <summary>Where it lies.</summary>
@@ -80,7 +80,7 @@ public sealed class ProgressStore : IAttemptLog, IDisposable
 
     /// <summary>
     /// The memory state of the whole log, the same as <see cref="MemoryState.Rebuild"/> makes of <see cref="ReadAll"/>, but from a
-    /// kept state and what was answered since where that can be.
+    /// kept state and what was answered since where that can be. Answers that lie in the future, from a clock that was ahead, are left out.
     /// </summary>
     public MemoryState LoadMemory(FsrsSettings settings)
     {

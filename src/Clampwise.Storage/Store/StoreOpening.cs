@@ -45,7 +45,7 @@ internal sealed class StoreOpening(DataFolder folder, TimeProvider time, int ver
             return StorageWords.NewerFolder(folder.Root);
         }
 
-        var store = new ProgressStore(folder, held, journal, new GuardedDatabase(rebuild, held, database, _notices), _notices);
+        var store = new ProgressStore(folder, held, journal, new GuardedDatabase(rebuild, held, database, _notices), _notices, time);
         var backups = new Backups(folder, time);
         if (repair.LostSomething || opening.LostSomething)
         {
@@ -70,7 +70,7 @@ internal sealed class StoreOpening(DataFolder folder, TimeProvider time, int ver
         }
 
         var rebuild = new DatabaseRebuild(folder, journal, _aside, _notices);
-        return new ProgressStore(folder, null, journal, new GuardedDatabase(rebuild, null, null, _notices), _notices);
+        return new ProgressStore(folder, null, journal, new GuardedDatabase(rebuild, null, null, _notices), _notices, time);
     }
 
     private DatabaseOpening BackUpBeforeMigration(Journal journal, DatabaseOpening opening)

@@ -114,7 +114,7 @@ internal static class DataCommand
 
     private static int Check(Surroundings around, ProgressStore store, bool asJson)
     {
-        CheckReport report = DataCheck.Run(store, new Backups(store.Folder, around.Time));
+        CheckReport report = DataCheck.Run(store, new Backups(store.Folder, around.Time), around.Time.GetUtcNow());
         if (asJson)
         {
             JsonLines.Print(around.Out, new CheckRow(report.JournalEntries, report.DatabaseEntries, report.GoodBackups, [.. report.Problems]));

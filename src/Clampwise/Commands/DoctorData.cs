@@ -71,7 +71,7 @@ internal static class DoctorData
         store.Notices.Select(notice => DoctorFinding.Look(Part, notice, "nothing to do if it says that it was put right; else bring back a backup"));
 
     private static IEnumerable<DoctorFinding> Damage(ProgressStore store, TimeProvider time) =>
-        DataCheck.Run(store, new Backups(store.Folder, time)).Problems.Select(problem =>
+        DataCheck.Run(store, new Backups(store.Folder, time), time.GetUtcNow()).Problems.Select(problem =>
             DoctorFinding.Wrong(Part, problem, "'clampwise data rebuild' makes the database anew from the journal, 'clampwise data restore' brings back a backup"));
 
     private static DoctorFinding Backups(DataFolder folder, TimeProvider time, int entries)
