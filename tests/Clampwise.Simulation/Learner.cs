@@ -20,20 +20,18 @@ public sealed class Learner(ITruth truth, Repertoire repertoire, int seed)
     /// <summary>The true chance of recall in the evening of a day.</summary>
     public double Recall(ItemKey item, double day) => truth.Recall(item, day);
 
-    /// <summary>A shape is shown on its card: picture, names, sound. It leaves its first trace in every direction.</summary>
-    public bool Show(PracticeItem item, double time)
+    /// <summary>A shape is shown on its card: picture, names, sound. The first time leaves a trace in every direction.</summary>
+    public void Show(PracticeItem item, double time)
     {
         if (!_shown.Add(item.Key.Shape))
         {
-            return false;
+            return;
         }
 
         foreach (Direction direction in item.Drill.Directions)
         {
             truth.Practise(item.Key with { Direction = direction }, time, isRecalled: false);
         }
-
-        return true;
     }
 
     /// <summary>An answer with its thinking time in seconds, and whether it came from memory.</summary>
@@ -60,6 +58,7 @@ public sealed class Learner(ITruth truth, Repertoire repertoire, int seed)
     {
         AnswerForm.Choose => new Answer.Chosen(_random.Next(question.Choices.Length)),
         AnswerForm.Compare => new Answer.Compared(_random.Next(2) == 0, default),
+        AnswerForm.Play => new Answer.Played(Grade.Missed),
         _ => Wrong(question),
     };
 
@@ -72,6 +71,8 @@ public sealed class Learner(ITruth truth, Repertoire repertoire, int seed)
                 return new Answer.Chosen(wrong[_random.Next(wrong.Length)]);
             case AnswerForm.Compare:
                 return new Answer.Compared(!question.Subject.Equals(question.Partner!.Voicing), default);
+            case AnswerForm.Play:
+                return new Answer.Played(Grade.Missed);
             case AnswerForm.Place:
                 return Like(question.Item) is { } placed ? new Answer.Placed(placed.Fretting) : new Answer.NotKnown();
             default:
@@ -97,6 +98,7 @@ public sealed class Learner(ITruth truth, Repertoire repertoire, int seed)
     {
         AnswerForm.Name => new Answer.Name(NameOf(question, question.Subject)),
         AnswerForm.Place => new Answer.Placed(question.Subject.Fretting),
+        AnswerForm.Play => new Answer.Played(Grade.Steady),
         AnswerForm.Choose => new Answer.Chosen(question.Choices.Select((choice, index) => (choice, index)).First(pair => pair.choice.Voicing.Equals(question.Subject)).index),
         _ => new Answer.Compared(question.Subject.Equals(question.Partner!.Voicing), question.Subject.SoundsOtherwise(question.Partner.Voicing)),
     };

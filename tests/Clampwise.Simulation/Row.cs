@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Clampwise.Simulation;
 
 /// <summary>One learner.</summary>
@@ -27,10 +25,6 @@ public sealed record Row(string Name, Run Asked85, Run Asked90, Curve Shipped, C
 
     /// <summary>Mean true recall on day 30 less that of a round robin in the same minutes.</summary>
     public double? OverRobinOnDay30 => Asked90.Days[29].All - Robin.Where(run => run.Minutes(1, 29), Asked90.Minutes(1, 29), run => run.Days[29].All);
-
-    /// <summary>The line of the table.</summary>
-    public string Line => string.Create(CultureInfo.InvariantCulture,
-        $"{Name,-10} | asked {Asked85.Recall(Table.From, Table.To):0.000} {Asked90.Recall(Table.From, Table.To):0.000} | 1-150 of robin {OfRobin(.85, 1):0.00}/{OfRobin(.9, 1):0.00} of ladder {OfLadder(.85, 1):0.00}/{OfLadder(.9, 1):0.00} of lottery {OfLottery(.85, 1):0.00}/{OfLottery(.9, 1):0.00} | 60-150 of robin {OfRobin(.85, 60):0.00}/{OfRobin(.9, 60):0.00} of ladder {OfLadder(.85, 60):0.00}/{OfLadder(.9, 60):0.00} | day 30 {OverRobinOnDay30:+0.000;-0.000} | minutes {Asked90.Minutes(1, 150):0} {Asked90.Minutes(60, 150):0} robin {Robin.At(.85, run => run.Minutes(1, 150)):0}/{Robin.At(.85, run => run.Minutes(60, 150)):0} {Robin.At(.9, run => run.Minutes(1, 150)):0}/{Robin.At(.9, run => run.Minutes(60, 150)):0} opened {Asked90.Opening.Count} by {Asked90.Opening.Values.Max()}");
 
     private double? Share(Curve other, double recall, int from)
     {

@@ -1,4 +1,3 @@
-using Clampwise.Fretboard;
 using Clampwise.Practice;
 
 namespace Clampwise.Simulation;
@@ -7,9 +6,9 @@ namespace Clampwise.Simulation;
 public sealed class Run
 {
     private const double MinutesAMove = 0.75;
-    private const double SecondsACard = 15;
+    private static readonly TimeSpan s_card = TimeSpan.FromSeconds(15);
     private static readonly DateTimeOffset s_evening = new(2026, 3, 2, 18, 0, 0, TimeSpan.Zero);
-    private static readonly QuestionOptions s_options = new(OffersNames: true);
+    private static readonly QuestionOptions s_options = new(OffersNames: true) { HasGuitar = true };
     private readonly Pool _pool;
     private readonly Learner _learner;
     private readonly IPlans _plans;
@@ -19,7 +18,6 @@ public sealed class Run
     private readonly List<DayFigures> _days = [];
     private readonly Dictionary<ItemKey, int> _opening = [];
     private MemoryState _memory;
-    private Setup? _clamped;
     private int _ids;
 
     /// <summary>A run, not begun.</summary>
@@ -72,22 +70,24 @@ public sealed class Run
         state = Session.Step(state, new SessionEvent.Begun(Now()), _world).State;
         while (state.Phase is SessionPhase.Asking or SessionPhase.Showing)
         {
+            double time = day + Learner.DaysOf(running - start);
             if (state.Card is { } card)
             {
-                extra += card is Card.NewShape fresh && _learner.Show(fresh.Item, day + Learner.DaysOf(running - start)) ? SecondsACard / 60 : 0;
+                // The clock of the session stands while the clamps move, and runs while a shape is shown.
+                extra += card is Card.ClampsMove ? MinutesAMove : 0;
+                if (card is Card.NewShape fresh)
+                {
+                    _learner.Show(fresh.Item, time);
+                    running += s_card;
+                }
+
                 state = Session.Step(state, new SessionEvent.WentOn(Now()), _world).State;
                 continue;
             }
 
             Question question = state.Open!.Question;
             ItemKey key = question.Item.Key;
-            double time = day + Learner.DaysOf(running - start);
-            if (!question.Setup.Equals(_clamped))
-            {
-                (_clamped, extra) = (question.Setup, extra + MinutesAMove);
-            }
-
-            extra += _learner.Show(question.Item, time) ? SecondsACard / 60 : 0;
+            _learner.Show(question.Item, time);
             bool isEasy = _learner.Recall(key, time) >= 0.95;
             TimeSpan before = running;
             TimeSpan sound = question.Played.Length * TimeSpan.FromSeconds(1.5);

@@ -9,15 +9,6 @@ public static class Table
     /// <summary>The last day.</summary>
     public const int To = 150;
 
-    /// <summary>The planner alone: recall and minutes where it is asked for .85 and .90.</summary>
-    public static string Quick(string name, Func<ITruth> truth, Pool pool, int seed)
-    {
-        Run[] runs = [.. new[] { 0.8, 0.85, 0.9, 0.93 }.Select(wish => new Run(pool, truth(), new Shipped(), seed, wish).Go(To))];
-        var curve = new Curve(runs);
-        string At(double recall) => $"{curve.At(recall, run => run.Minutes(1, To)):0}/{curve.At(recall, run => run.Minutes(From, To)):0}";
-        return $"{name,-10} asked .85 {runs[1].Recall(From, To):0.000} .90 {runs[2].Recall(From, To):0.000} | minutes at .85 {At(.85)} at .90 {At(.9)} | opened {runs[2].Opening.Count} by {runs[2].Opening.Values.Max()} day 30 {runs[2].Days[29].All:0.000} in {runs[2].Minutes(1, 29):0}";
-    }
-
     private static readonly double[] s_wishes = [0.75, 0.8, 0.85, 0.9, 0.93, 0.95];
     private static readonly double[] s_perDay = [3, 6, 10, 15, 22, 30, 40, 52];
     private static readonly double[] s_stretches = [0.4, 0.8, 1.6, 3.2, 6.4, 12.8];

@@ -47,7 +47,7 @@ internal sealed class DayChoice
         var due = _work.Due.GroupBy(item => item.Drill.Setup)
             .Select(group => (Setup: group.Key, Gain: group.Sum(_work.Gain), Count: group.Count()))
             .OrderByDescending(group => group.Gain).ThenBy(group => group.Setup.ToString(), StringComparer.Ordinal).ToArray();
-        List<Setup?> chosen = [.. _work.Contrasts.Pairs.Select(pair => pair.One.Drill.Setup)
+        List<Setup?> chosen = [.. _work.Contrasts.PressingSetups
             .Concat(due.Where((group, place) => place == 0 || group.Count >= FewestForAMove).Select(group => group.Setup)).Distinct().Take(most)];
         foreach (Setup setup in _work.New.Concat(_request.FillsTime ? _work.Rest : []).Select(item => item.Drill.Setup).Distinct())
         {
@@ -74,7 +74,7 @@ internal sealed class DayChoice
     {
         foreach ((PracticeItem one, PracticeItem other) in _work.Contrasts.Pairs)
         {
-            if (_work.SecondsOf([one, other]) <= _seconds)
+            if (IsOpen(one) && _work.SecondsOf([one, other]) <= _seconds)
             {
                 Add(one, SessionPart.Contrast);
                 Add(other, SessionPart.Contrast);
