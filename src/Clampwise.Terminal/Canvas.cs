@@ -48,14 +48,14 @@ internal sealed class Canvas : View
         {
             SetAttribute(_colours[piece.Style]);
             AddStr(column, row, piece.Text);
-            column += piece.Text.Length;
+            column += Columns.Of(piece.Text);
         }
     }
 
     // The driver's own cells are asked, so that whatever clears them, such as a new size, has all rows written again.
     private bool IsShown(IReadOnlyList<StyledText> pieces, int row)
     {
-        if (App?.Driver?.Contents is not { } cells)
+        if (App?.Driver?.Contents is not { } cells || pieces.Any(piece => !Columns.IsOneEach(piece.Text)))
         {
             return false;
         }

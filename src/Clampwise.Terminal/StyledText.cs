@@ -1,4 +1,4 @@
 namespace Clampwise.Terminal;
 
-/// <summary>A piece of a row of the screen. Every character is one column wide.</summary>
+/// <summary>A piece of a row of the screen, as wide as <see cref="Columns"/> says.</summary>
 public readonly record struct StyledText(string Text, CellStyle Style);

@@ -1,4 +1,5 @@
 using System.Runtime.InteropServices;
+using Clampwise.Theory;
 using Terminal.Gui.App;
 using Terminal.Gui.Configuration;
 using Terminal.Gui.Drawing;
@@ -75,7 +76,7 @@ public sealed class TerminalHost : IDisposable
         }
         catch (Exception failure)
         {
-            Console.Error.WriteLine(report(failure));
+            Console.Error.WriteLine(VisibleText.Of(report(failure)));
             return Failed;
         }
     }
@@ -166,7 +167,7 @@ public sealed class TerminalHost : IDisposable
         _pace.Halt(s_patience);
         _found.Restore();
         TerminalModes.TakeBackEverything();
-        Console.Error.WriteLine(_report((Exception)e.ExceptionObject));
+        Console.Error.WriteLine(VisibleText.Of(_report((Exception)e.ExceptionObject)));
         Environment.Exit(Failed);
     }
 }

@@ -34,10 +34,11 @@ public class ArchitectureTests
     private static readonly Dictionary<string, string[]> s_folders = new()
     {
         ["Look"] = [],
+        ["Streams"] = [],
         ["Settings"] = ["Look"],
         ["Plain"] = ["Look", "Settings"],
         ["Screens"] = ["Look", "Settings"],
-        ["Commands"] = ["Look", "Settings", "Plain", "Screens"],
+        ["Commands"] = ["Look", "Streams", "Settings", "Plain", "Screens"],
     };
 
     private static readonly Dictionary<string, string[]> s_packages = new()

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using Clampwise.Practice;
+using Clampwise.Theory;
 
 namespace Clampwise.Storage;
 
@@ -19,7 +20,7 @@ internal sealed class CsvRow : IFieldWriter
 
     public void Id(Field field, Guid value) => _cells[field] = value.ToString("N");
 
-    public void Text(Field field, string value) => _cells[field] = Guarded(value);
+    public void Text(Field field, string value) => _cells[field] = Guarded(VisibleText.Of(value, keepsLineEnds: true));
 
     public void Code(Field field, string value) => _cells[field] = value;
 

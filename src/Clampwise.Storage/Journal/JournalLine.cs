@@ -1,7 +1,7 @@
 using System.Buffers;
 using System.Buffers.Text;
 using System.IO.Hashing;
-
+using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using Clampwise.Practice;
@@ -60,7 +60,8 @@ internal static class JournalLine
             json.WriteEndObject();
         }
 
-        return buffer.WrittenSpan.ToArray();
+        // The encoder leaves characters raw that turn the direction of reading; lines are shown and handed on as they are.
+        return Ascii.IsValid(buffer.WrittenSpan) ? buffer.WrittenSpan.ToArray() : Encoding.UTF8.GetBytes(VisibleText.Of(Encoding.UTF8.GetString(buffer.WrittenSpan)));
     }
 
     /// <summary>True if the line is whole: its checksum stands and is right.</summary>

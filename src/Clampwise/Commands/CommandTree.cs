@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using Clampwise.Plain;
+using Clampwise.Streams;
 
 namespace Clampwise.Commands;
 
@@ -12,7 +13,7 @@ internal static class CommandTree
     /// <summary>Carries out one command line and gives the exit code.</summary>
     public static int Run(string[] args, Surroundings around)
     {
-        around = around with { IsJson = args.Contains(JsonOption) };
+        around = around with { IsJson = args.Contains(JsonOption), Out = CleanWriter.Over(around.Out), Error = CleanWriter.Over(around.Error) };
         ParseResult parsed = Build(around).Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
         if (Slips.First(parsed) is { } words)
         {

@@ -2,6 +2,7 @@ using System.CommandLine;
 using Clampwise.Practice;
 using Clampwise.Settings;
 using Clampwise.Storage;
+using Clampwise.Streams;
 using Clampwise.Theory;
 
 namespace Clampwise.Commands;
@@ -57,7 +58,7 @@ internal static class DataCommand
 
             using var bytes = new MemoryStream();
             form(store.ReadAll(), bytes);
-            around.Out.Write(System.Text.Encoding.UTF8.GetString(bytes.ToArray()));
+            CleanWriter.WriteForm(around.Out, System.Text.Encoding.UTF8.GetString(bytes.ToArray()));
             return ExitCode.Good;
         }));
         return command;

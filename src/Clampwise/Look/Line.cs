@@ -1,9 +1,27 @@
 using System.Collections.Immutable;
+using Clampwise.Terminal;
+using Clampwise.Theory;
 
 namespace Clampwise.Look;
 
-/// <summary>A piece of text in one tone. Every character is one column wide: the glyph sets hold no others.</summary>
-internal readonly record struct Run(string Text, Tone Tone);
+/// <summary>A piece of text in one tone, made harmless for the terminal.</summary>
+internal readonly record struct Run
+{
+    /// <summary>A piece of text from anywhere.</summary>
+    public Run(string text, Tone tone) => (Text, Tone) = (VisibleText.Of(text), tone);
+
+    /// <summary>What is shown.</summary>
+    public string Text { get; private init; }
+
+    /// <summary>How it looks.</summary>
+    public Tone Tone { get; init; }
+
+    /// <summary>Columns that it takes.</summary>
+    public int Width => Columns.Of(Text);
+
+    /// <summary>As much of its beginning as fits.</summary>
+    public Run Take(int columns) => this with { Text = Columns.Take(Text, columns) };
+}
 
 /// <summary>One line of a screen.</summary>
 internal sealed class Line
@@ -19,7 +37,7 @@ internal sealed class Line
     public ImmutableArray<Run> Runs { get; }
 
     /// <summary>Columns that it takes.</summary>
-    public int Width => Runs.Sum(run => run.Text.Length);
+    public int Width => Runs.Sum(run => run.Width);
 
     /// <summary>A line of pieces.</summary>
     public static Line Of(params ReadOnlySpan<Run> runs) => new([.. runs]);
@@ -59,8 +77,10 @@ internal sealed class Line
         int left = width;
         foreach (Run run in Runs)
         {
-            kept.Add(run with { Text = run.Text[..Math.Min(run.Text.Length, Math.Max(0, left))] });
-            left -= run.Text.Length;
+            Run taken = run.Take(left);
+            kept.Add(taken);
+            // A sign of two columns that does not fit leaves one free, which nothing after it may take.
+            left = taken.Text.Length < run.Text.Length ? 0 : left - taken.Width;
         }
 
         return new Line([.. kept]);
@@ -80,9 +100,9 @@ internal sealed class Line
     {
         width = Math.Min(width, LongestText);
         string line = "";
-        foreach (string word in text.Split(' '))
+        foreach (string word in VisibleText.Of(text).Split(' '))
         {
-            if (line.Length > 0 && line.Length + 1 + word.Length > width)
+            if (line.Length > 0 && Columns.Of(line) + 1 + Columns.Of(word) > width)
             {
                 yield return Of(line, tone);
                 line = "";
