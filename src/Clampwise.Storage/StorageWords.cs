@@ -1,3 +1,4 @@
+using System.Globalization;
 using Clampwise.Practice;
 using Clampwise.Theory;
 
@@ -46,11 +47,24 @@ internal static class StorageWords
 
     public static Fault BadField(string field) => new($"the field '{field}' holds something that does not belong there");
 
+    public static Fault TooLong(Field field) => new(string.Create(CultureInfo.InvariantCulture, $"the field '{field.Name}' is longer than {field.Most} characters"));
+
+    public static Fault OutOfBounds(Field field) => new(string.Create(CultureInfo.InvariantCulture, $"the field '{field.Name}' lies out of its bounds, {field.Least} to {field.Most}"));
+
+    public static Fault LineTooLong(int most) => new($"the line is longer than {most} bytes");
+
+    public static Fault BadText { get; } = new("a text of the line is no Unicode text, in UTF-8 or in its escapes");
+
+    public const string RestUnreadable = "the file cannot be read from here on";
+
+    public static Fault ImportStopped(int added, Fault why) =>
+        new(added == 0 ? why.Message : $"{why.Message}; {Counted.Of(added, "new entry", "new entries")} before that {(added == 1 ? "was" : "were")} taken over and kept");
+
     public static Fault BadChecksum { get; } = new("the line is damaged: its checksum is missing or does not fit");
 
     public static Fault NotAnObject { get; } = new("expected a JSON object");
 
-    public static Fault NotJson(string why) => new($"the line does not read as JSON: {why}");
+    public static Fault NotJson(long column) => new("the line does not read as JSON from here on", (int)Math.Min(column, int.MaxValue));
 
     public static Fault IsReadOnly { get; } = new("the data folder is open to read only, so nothing is kept");
 

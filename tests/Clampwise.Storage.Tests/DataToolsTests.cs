@@ -23,9 +23,9 @@ public sealed class DataToolsTests : IDisposable
             stream.Position = 0;
 
             using ProgressStore store = ProgressStore.Open(elsewhere.Data, _time).Value;
-            ImportReport report = LogImport.Stream(store, stream, "export").Value;
+            ImportReport report = LogImport.Stream(store, stream, "export", Assert.Null).Value;
 
-            Assert.Empty(report.Faults);
+            Assert.Equal(0, report.Bad);
             Assert.Equal((entries.Length, entries.Length), (report.Read, report.Added));
             Same.Log(entries, store.ReadAll());
         },
@@ -47,13 +47,14 @@ public sealed class DataToolsTests : IDisposable
         stream.Position = 0;
 
         using ProgressStore store = Open("a");
-        ImportReport report = LogImport.Stream(store, stream, "from-a-friend.jsonl").Value;
+        List<FileFault> bad = [];
+        ImportReport report = LogImport.Stream(store, stream, "from-a-friend.jsonl", bad.Add).Value;
 
         Assert.Equal(3, report.Added);
         Same.Log([Some.Attempt(1), Some.Attempt(2), Some.Attempt(4)], store.ReadAll());
-        Assert.Equal([2, 5, 6], report.Faults.Select(fault => fault.Line));
-        Assert.Equal("from-a-friend.jsonl, line 5: the line is damaged: its checksum is missing or does not fit", report.Faults[1].ToString());
-        Assert.Equal("from-a-friend.jsonl, line 6: the field 'id' is missing", report.Faults[2].ToString());
+        Assert.Equal([2, 5, 6], bad.Select(fault => fault.Line));
+        Assert.Equal("from-a-friend.jsonl, line 5: the line is damaged: its checksum is missing or does not fit", bad[1].ToString());
+        Assert.Equal("from-a-friend.jsonl, line 6: the field 'id' is missing", bad[2].ToString());
     }
 
     [Fact]
@@ -79,7 +80,7 @@ public sealed class DataToolsTests : IDisposable
             using ProgressStore store = Open("merged-" + string.Concat(order));
             foreach (int machine in order)
             {
-                Assert.Empty(LogImport.Folder(store, Folder($"machine-{machine}")).Value.Faults);
+                Assert.Equal(0, LogImport.Folder(store, Folder($"machine-{machine}"), Assert.Null).Value.Bad);
                 Same.Memory(MemoryState.Rebuild(store.ReadAll(), FsrsSettings.Usual), store.LoadMemory(FsrsSettings.Usual));
             }
 
@@ -100,21 +101,21 @@ public sealed class DataToolsTests : IDisposable
         using ProgressStore store = Open("a");
         store.Append(Some.Attempt(1));
 
-        ImportReport report = LogImport.File(store, store.Folder.Journal).Value;
+        ImportReport report = LogImport.File(store, store.Folder.Journal, Assert.Null).Value;
 
         Assert.Equal((1, 0), (report.Read, report.Added));
         Assert.Single(File.ReadLines(store.Folder.Journal));
     }
 
     [Fact]
-    public void A_large_import_is_taken_as_one_write()
+    public void A_large_import_is_taken_whole()
     {
         using ProgressStore store = Open("a");
         using var stream = new MemoryStream();
         LogExport.WriteJsonLines(Enumerable.Range(0, StoreOpening.FewEntries + 10).Select(number => Some.Attempt(number)), stream);
         stream.Position = 0;
 
-        Assert.Equal(StoreOpening.FewEntries + 10, LogImport.Stream(store, stream, "large").Value.Added);
+        Assert.Equal(StoreOpening.FewEntries + 10, LogImport.Stream(store, stream, "large", Assert.Null).Value.Added);
         Assert.Equal(StoreOpening.FewEntries + 10, store.ReadAll().Count);
     }
 
@@ -122,10 +123,9 @@ public sealed class DataToolsTests : IDisposable
     public void A_large_import_counts_once_the_journal_has_it_even_if_no_database_can_be_made()
     {
         LogEntry[] entries = [.. Enumerable.Range(0, StoreOpening.FewEntries + 10).Select(number => Some.Attempt(number))];
+        Directory.CreateDirectory(Path.Combine(Folder("a").Root, "rebuild.db"));
         using (ProgressStore store = Open("a"))
         {
-            Directory.CreateDirectory(Path.Combine(store.Folder.Root, "rebuild.db"));
-
             Assert.Equal(entries.Length, store.AddAll(entries).Value);
 
             Assert.StartsWith("The database cannot be made", Assert.Single(store.Notices), StringComparison.Ordinal);

@@ -7,6 +7,7 @@ namespace Clampwise.Storage;
 /// <summary>Makes log entries from their fields. Keeps the keys that it has read, since a long log repeats them over and over. Not for several threads at once.</summary>
 internal sealed class EntryReader(EntryUpgrades upgrades)
 {
+    private const int MostKept = 20_000;
     private readonly Dictionary<string, ItemKey> _items = [];
     private readonly Dictionary<string, ShapeKey> _shapes = [];
     private readonly Dictionary<string, DrillId> _drills = [];
@@ -137,6 +138,12 @@ internal sealed class EntryReader(EntryUpgrades upgrades)
         T? value = read(text).Or(from);
         if (value is not null && from.Fault is null)
         {
+            // A file of nothing but different keys must not fill the memory.
+            if (cache.Count >= MostKept)
+            {
+                cache.Clear();
+            }
+
             cache[text] = value;
         }
 

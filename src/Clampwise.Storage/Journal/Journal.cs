@@ -187,8 +187,14 @@ internal sealed class Journal : IDisposable
         var lines = new LineReader(stream);
         for (int number = 1; lines.Next() is { } line; number++)
         {
+            // Programs elsewhere put a byte order mark before the first line, and end lines with two signs.
+            line = mayLackCrc && number == 1 && line.Span.StartsWith("\uFEFF"u8) ? line[3..] : line;
             ReadOnlyMemory<byte> trimmed = line.Length > 0 && line.Span[^1] == '\r' ? line[..^1] : line;
-            if (trimmed.Length > 0)
+            if (lines.IsCut)
+            {
+                yield return new JournalRecord(number, StorageWords.LineTooLong(JournalLine.Most));
+            }
+            else if (trimmed.Length > 0)
             {
                 yield return new JournalRecord(number, JournalLine.Decode(trimmed, reader, mayLackCrc));
             }

@@ -31,19 +31,16 @@ internal sealed class JournalIndex
         {
             using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete, bufferSize: 0);
             var lines = new LineReader(new PartStream(stream, length));
-            long offset = 0;
             for (int number = 1; lines.Next() is { } line; number++)
             {
                 if (JournalLine.IsSound(line.Span) && IdOf(line.Span) is { } id)
                 {
-                    places.Add(new Place(id, offset, line.Length));
+                    places.Add(new Place(id, lines.Start, line.Length));
                 }
                 else if (line.Length > 0)
                 {
                     bad.Add(number);
                 }
-
-                offset += line.Length + 1;
             }
         }
 
@@ -105,7 +102,7 @@ internal sealed class JournalIndex
                 }
             }
         }
-        catch (JsonException)
+        catch (Exception exception) when (exception is JsonException or InvalidOperationException)
         {
         }
 

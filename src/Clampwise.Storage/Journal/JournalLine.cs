@@ -15,6 +15,9 @@ namespace Clampwise.Storage;
 /// </summary>
 internal static class JournalLine
 {
+    /// <summary>Bytes that a line may have: every field at its bounds is far shorter.</summary>
+    public const int Most = 1 << 18;
+
     private const int HexDigits = 8;
     private static readonly JsonWriterOptions s_options = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping, SkipValidation = true };
 
@@ -109,7 +112,12 @@ internal static class JournalLine
         }
         catch (JsonException exception)
         {
-            return StorageWords.NotJson(exception.Message);
+            return StorageWords.NotJson(1 + (exception.BytePositionInLine ?? 0));
+        }
+        // Bytes that are no UTF-8, and escapes that stand for half of a pair, come to light when a text is looked at.
+        catch (InvalidOperationException)
+        {
+            return StorageWords.BadText;
         }
     }
 

@@ -8,8 +8,7 @@ namespace Clampwise.Storage;
 /// <param name="Version">The version that it was written in; 0 if there is none.</param>
 internal readonly record struct JournalTail(JournalMark End, bool LacksLineFeed, int Version)
 {
-    // Longer than any line: what a player can type into an answer is far shorter.
-    private const int Window = 1 << 18;
+    private const int Window = JournalLine.Most;
 
     /// <summary>
     /// Looks for the last sound line before a place in the file. Damaged lines after it count as torn; if there is no sound line in

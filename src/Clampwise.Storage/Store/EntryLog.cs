@@ -20,31 +20,25 @@ internal sealed class EntryLog(Journal journal, GuardedDatabase database, List<s
     /// <summary>Adds an entry unless its id is there.</summary>
     public Fault? Append(LogEntry entry) => Contains(entry.Id) ? null : Write([entry]);
 
-    /// <summary>Adds the entries that are not there yet, or that take the place of another one of their id, as one write.</summary>
-    /// <returns>How many ids were new; a fault if the journal could not take them, and then none was added.</returns>
+    /// <summary>Adds the entries that are not there yet, or that take the place of another one of their id, so many at a time.</summary>
+    /// <returns>How many ids were new; a fault if the journal could not take all of them, which says how many it took.</returns>
     public Result<int> AddAll(IEnumerable<LogEntry> entries)
     {
-        Dictionary<EntryId, LogEntry> known = EntryUnion.Of(ReadAll());
-        List<LogEntry> added = [.. EntryUnion.Of(entries).Values
-            .Where(entry => !known.TryGetValue(entry.Id, out LogEntry? there) || EntryUnion.Replaces(entry, there))];
-        if (added.Count == 0)
+        int added = 0;
+        foreach (LogEntry[] batch in entries.Chunk(StoreOpening.FewEntries))
         {
-            return 0;
+            Dictionary<EntryId, LogEntry> given = EntryUnion.Of(batch);
+            Dictionary<EntryId, LogEntry> known = EntryUnion.Of(Find([.. given.Keys]));
+            List<LogEntry> wanted = [.. given.Values.Where(entry => !known.TryGetValue(entry.Id, out LogEntry? there) || EntryUnion.Replaces(entry, there))];
+            if (wanted.Count > 0 && Write(wanted) is { } fault)
+            {
+                return StorageWords.ImportStopped(added, fault);
+            }
+
+            added += wanted.Count(entry => !known.ContainsKey(entry.Id));
         }
 
-        bool isFew = added.Count <= StoreOpening.FewEntries;
-        if ((isFew ? Write(added) : WriteJournal(added)) is { } fault)
-        {
-            return fault;
-        }
-
-        // What is in the journal is kept, with a database or without.
-        if (!isFew && database.Rebuild() is { } noDatabase)
-        {
-            notices.Add(StorageWords.DatabaseUnusable(noDatabase.Message));
-        }
-
-        return added.Count(entry => !known.ContainsKey(entry.Id));
+        return added;
     }
 
     /// <summary>Every entry, each id once.</summary>

@@ -135,7 +135,7 @@ public sealed class ProgressStore : IAttemptLog, IDisposable
     }
 
     /// <summary>Takes over entries from elsewhere.</summary>
-    /// <returns>How many were new; a fault if the journal could not take them, and then none was added.</returns>
+    /// <returns>How many were new; a fault if the journal could not take all of them, which says how many it took.</returns>
     internal Result<int> AddAll(IEnumerable<LogEntry> entries)
     {
         lock (_gate)

@@ -38,7 +38,7 @@ internal static class DataCommand
         var command = new Verb("restore", "Add what a backup holds and the data lack; nothing answered since is lost.", "data restore", "data restore 2026-03-02.jsonl") { name, json, data };
         command.SetAction(parsed => WithStore(around, parsed.GetValue(data), store =>
             DataRestore.Find(new Backups(store.Folder, around.Time), parsed.GetValue(name))
-                .Then(backup => DataRestore.Run(store, backup))
+                .Then(backup => DataRestore.Run(store, backup, around.BadLine))
                 .TryGet(out ImportReport? report, out Fault? fault) ? Report(around, report, parsed.GetValue(json)) : around.Refuse(fault)));
         return command;
     }
@@ -70,7 +70,7 @@ internal static class DataCommand
         Option<bool> json = SharedOptions.Json();
         var command = new Verb("import", "Take over the entries of a file; those that are there already count once.", "data import answers.jsonl") { file, json, data };
         command.SetAction(parsed => WithStore(around, parsed.GetValue(data), store =>
-            LogImport.File(store, parsed.GetRequiredValue(file)).TryGet(out ImportReport? report, out Fault? fault) ? Report(around, report, parsed.GetValue(json)) : around.Refuse(fault)));
+            LogImport.File(store, parsed.GetRequiredValue(file), around.BadLine, around.Progress).TryGet(out ImportReport? report, out Fault? fault) ? Report(around, report, parsed.GetValue(json)) : around.Refuse(fault)));
         return command;
     }
 
@@ -80,7 +80,7 @@ internal static class DataCommand
         Option<bool> json = SharedOptions.Json();
         var command = new Verb("merge", "Take over everything answered on another machine; in any order the same result.", "data merge /media/stick/clampwise") { folder, json, data };
         command.SetAction(parsed => WithStore(around, parsed.GetValue(data), store =>
-            LogImport.Folder(store, new DataFolder(Path.GetFullPath(parsed.GetRequiredValue(folder)))).TryGet(out ImportReport? report, out Fault? fault)
+            LogImport.Folder(store, new DataFolder(Path.GetFullPath(parsed.GetRequiredValue(folder))), around.BadLine, around.Progress).TryGet(out ImportReport? report, out Fault? fault)
                 ? Report(around, report, parsed.GetValue(json))
                 : around.Refuse(fault)));
         return command;
@@ -156,14 +156,22 @@ internal static class DataCommand
 
     private static int Report(Surroundings around, ImportReport report, bool asJson)
     {
-        Print(around, asJson, new ImportRow(report.Read, report.Added, [.. report.Faults.Select(fault => fault.ToString())]), $"{Counted.Of(report.Read, "entry", "entries")} read, {report.Added} of them new");
-        foreach (FileFault fault in report.Faults)
-        {
-            around.Error.WriteLine($"clampwise: {fault}");
-        }
-
-        return report.Faults.IsEmpty ? ExitCode.Good : ExitCode.BadInput;
+        Print(around, asJson, new ImportRow(report.Read, report.Added, report.Bad), $"{Counted.Of(report.Read, "entry", "entries")} read, {report.Added} of them new{(report.Bad > 0 ? $"; {Counted.Of(report.Bad, "line")} could not be read" : "")}");
+        return report.Bad == 0 ? ExitCode.Good : ExitCode.BadInput;
     }
+
+    // As they are met: of a long file there may be many.
+    private static void BadLine(this Surroundings around, FileFault fault)
+    {
+        around.Error.WriteLine($"clampwise: {fault}");
+        if (around.IsJson)
+        {
+            JsonLines.Print(around.Out, new BadEntryRow(fault.Line, fault.Column, fault.Message));
+        }
+    }
+
+    private static void Progress(this Surroundings around, ImportProgress progress) =>
+        around.Error.WriteLine($"clampwise: {progress.Percent} % of the file, {Counted.Of(progress.Read, "entry", "entries")} read");
 
     private static void Print<T>(Surroundings around, bool asJson, T row, string words) where T : notnull
     {
@@ -185,4 +193,7 @@ internal sealed record CheckRow(int JournalEntries, int? DatabaseEntries, int Go
 internal sealed record CountRow(int Entries, string? Backup);
 
 /// <summary>What <c>data import --json</c>, <c>merge</c> and <c>restore</c> print.</summary>
-internal sealed record ImportRow(int Read, int Added, string[] Faults);
+internal sealed record ImportRow(int Read, int Added, int Bad);
+
+/// <summary>A line that could not be read, printed by the same before their own row.</summary>
+internal sealed record BadEntryRow(int Line, int? Column, string Error);

@@ -28,6 +28,7 @@ internal static class JsonLines
 [JsonSerializable(typeof(CheckRow))]
 [JsonSerializable(typeof(CountRow))]
 [JsonSerializable(typeof(ImportRow))]
+[JsonSerializable(typeof(BadEntryRow))]
 [JsonSerializable(typeof(TargetRow))]
 [JsonSerializable(typeof(PairRow))]
 [JsonSerializable(typeof(FoundRow))]
