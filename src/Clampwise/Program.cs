@@ -1,5 +1,6 @@
 using System.Text;
 using Clampwise.Commands;
+using Clampwise.Streams;
 using Clampwise.Terminal;
 
 namespace Clampwise;
@@ -8,8 +9,16 @@ internal static class Program
 {
     public static int Main(string[] args)
     {
+        StandardStreams.OpenMissing();
+        string? noTerm = StandardStreams.RefuseTerm();
         Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
-        int code = CommandTree.Run(args, Surroundings.OfThisProcess());
+        Surroundings around = StandardStreams.In(Surroundings.OfThisProcess());
+        if (noTerm is not null)
+        {
+            CleanWriter.Over(around.Error).WriteLine($"clampwise: TERM is '{noTerm}', which is no name of a terminal: taken for dumb");
+        }
+
+        int code = CommandTree.Run(args, around);
         if (!OperatingSystem.IsWindows() && !Console.IsOutputRedirected && Environment.GetEnvironmentVariable("TERM") != "dumb")
         {
             TerminalHost.TakeBackKeypad();

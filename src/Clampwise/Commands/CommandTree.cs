@@ -14,15 +14,20 @@ internal static class CommandTree
     public static int Run(string[] args, Surroundings around)
     {
         around = around with { IsJson = args.Contains(JsonOption), Out = CleanWriter.Over(around.Out), Error = CleanWriter.Over(around.Error) };
-        ParseResult parsed = Build(around).Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
-        if (Slips.First(parsed) is { } words)
-        {
-            return around.Complain($"{words} (see clampwise {HelpOf(parsed)}--help)", ExitCode.BadInput);
-        }
-
         try
         {
-            return parsed.Invoke(new InvocationConfiguration { Output = around.Out, Error = around.Error, EnableDefaultExceptionHandler = false });
+            ParseResult parsed = Build(around).Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
+            return Slips.First(parsed) is { } words
+                ? around.Complain($"{words} (see clampwise {HelpOf(parsed)}--help)", ExitCode.BadInput)
+                : parsed.Invoke(new InvocationConfiguration { Output = around.Out, Error = around.Error, EnableDefaultExceptionHandler = false });
+        }
+        catch (ReaderGoneException)
+        {
+            return ExitCode.Good;
+        }
+        catch (LineTooLongException trouble)
+        {
+            return around.Refuse(new Theory.Fault(trouble.Message));
         }
         // A message is of more use to a player than a stack trace, whatever went wrong.
         catch (Exception trouble)

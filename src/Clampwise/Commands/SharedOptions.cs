@@ -75,9 +75,16 @@ internal static class SharedOptions
     public static int Complain(this Surroundings around, string words, int code)
     {
         around.Error.WriteLine($"clampwise: {words}");
-        if (around.IsJson)
+        try
         {
-            JsonLines.Print(around.Out, new ErrorRow(words, code));
+            if (around.IsJson)
+            {
+                JsonLines.Print(around.Out, new ErrorRow(words, code));
+            }
+        }
+        // It may be the output itself that this is about.
+        catch (IOException)
+        {
         }
 
         return code;

@@ -15,6 +15,7 @@ internal sealed class PlainExplorer(Desk desk, Voicing start, TextReader input, 
     private readonly ExplorerSound _sound = new(desk);
     private ExplorerHand _hand = new(start);
     private bool _hasLost;
+    private int _unread;
 
     /// <summary>Runs until the end is asked for or the input ends.</summary>
     /// <returns>False if a voicing could not be kept.</returns>
@@ -41,12 +42,19 @@ internal sealed class PlainExplorer(Desk desk, Voicing start, TextReader input, 
             return false;
         }
 
-        if (Answer(line) is { } fault)
+        Fault? fault = Answer(line);
+        _unread = fault is null ? 0 : _unread + 1;
+        if (fault is not null)
         {
             output.WriteLine(fault.ToString());
         }
 
-        return true;
+        if (_unread == PlainText.MostIdle)
+        {
+            output.WriteLine(ExplorerText.Endless);
+        }
+
+        return _unread < PlainText.MostIdle;
     }
 
     // Says what the line asks for, or gives back what is wrong with it.

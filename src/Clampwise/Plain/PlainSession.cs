@@ -12,6 +12,7 @@ internal sealed partial class PlainSession : ISessionView
     private readonly Desk _desk;
     private readonly TextReader _in;
     private readonly TextWriter _out;
+    private int _idle;
     private readonly SessionRun _run;
     private Verdict? _verdict;
     private Fretboard.Setup? _saidSetup;
@@ -40,12 +41,20 @@ internal sealed partial class PlainSession : ISessionView
                 break;
             }
 
+            SessionState before = _run.State;
             // What was typed for a question that went away with the sound is no answer to the next one.
             Question? asked = _run.State.Open?.Question;
             Attend();
             if (ReferenceEquals(asked, _run.State.Open?.Question))
             {
                 Take(new TypedLine(line));
+            }
+
+            _idle = ReferenceEquals(before, _run.State) ? _idle + 1 : 0;
+            if (_idle == PlainText.MostIdle)
+            {
+                _isOver = true;
+                _out.WriteLine(PlainText.Endless);
             }
         }
 
