@@ -89,7 +89,7 @@ public sealed class DamageTests : IDisposable
         Assert.Contains("holds 1 entry more than there is now", damaged.Notices[1], StringComparison.Ordinal);
         Assert.Contains("the line is damaged", Assert.Single(DataCheck.Run(damaged, backups).Problems), StringComparison.Ordinal);
 
-        ImportReport report = DataRestore.Find(backups, null).Then(backup => DataRestore.Run(damaged, backup, Assert.Null)).Value;
+        ImportReport report = DataRestore.Find(backups, null).Then(backup => DataRestore.Run(damaged, backup)).Value;
         Assert.Equal((Count, 1), (report.Read, report.Added));
         Same.Log(Attempts(Count), damaged.ReadAll());
     }
@@ -170,7 +170,7 @@ public sealed class DamageTests : IDisposable
 
         Assert.Empty(damaged.ReadAll());
         Assert.Equal($"The backup 2026-03-01-000012.jsonl.gz holds {Count} entries more than there are now: bring them back with 'clampwise data restore'.", damaged.Notices[^1]);
-        Assert.Equal(Count, DataRestore.Find(backups, null).Then(backup => DataRestore.Run(damaged, backup, Assert.Null)).Value.Added);
+        Assert.Equal(Count, DataRestore.Find(backups, null).Then(backup => DataRestore.Run(damaged, backup)).Value.Added);
         Same.Log(Attempts(Count), damaged.ReadAll());
     }
 

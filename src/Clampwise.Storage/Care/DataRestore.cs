@@ -15,16 +15,6 @@ public static class DataRestore
     }
 
     /// <summary>Adds what the backup holds and the store lacks: what was answered since the backup stays.</summary>
-    /// <param name="store">Where to.</param>
-    /// <param name="backup">The backup.</param>
-    /// <param name="bad">Is told each bad line.</param>
-    public static Result<ImportReport> Run(ProgressStore store, Backup backup, Action<FileFault> bad) => Backups.Read(backup).Then(readout =>
-    {
-        foreach (FileFault fault in readout.Faults)
-        {
-            bad(fault);
-        }
-
-        return store.AddAll(readout.Entries).Select(added => new ImportReport(readout.Lines, added, readout.Faults.Length));
-    });
+    public static Result<ImportReport> Run(ProgressStore store, Backup backup) => Backups.Read(backup).Then(readout =>
+        store.AddAll(readout.Entries).Select(added => new ImportReport(readout.Lines, added, readout.Faults.Length) { Faults = readout.Faults }));
 }

@@ -38,7 +38,7 @@ internal static class DataCommand
         var command = new Verb("restore", "Add what a backup holds and the data lack; nothing answered since is lost.", "data restore", "data restore 2026-03-02.jsonl") { name, json, data };
         command.SetAction(parsed => WithStore(around, parsed.GetValue(data), store =>
             DataRestore.Find(new Backups(store.Folder, around.Time), parsed.GetValue(name))
-                .Then(backup => DataRestore.Run(store, backup, around.BadLine))
+                .Then(backup => DataRestore.Run(store, backup))
                 .TryGet(out ImportReport? report, out Fault? fault) ? Report(around, report, parsed.GetValue(json)) : around.Refuse(fault)));
         return command;
     }
@@ -156,6 +156,11 @@ internal static class DataCommand
 
     private static int Report(Surroundings around, ImportReport report, bool asJson)
     {
+        foreach (FileFault fault in report.Faults)
+        {
+            around.BadLine(fault);
+        }
+
         Print(around, asJson, new ImportRow(report.Read, report.Added, report.Bad), $"{Counted.Of(report.Read, "entry", "entries")} read, {report.Added} of them new{(report.Bad > 0 ? $"; {Counted.Of(report.Bad, "line")} could not be read" : "")}");
         return report.Bad == 0 ? ExitCode.Good : ExitCode.BadInput;
     }

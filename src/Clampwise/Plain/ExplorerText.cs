@@ -7,9 +7,6 @@ namespace Clampwise.Plain;
 internal static class ExplorerText
 {
     public const string Begin = "A fretboard to explore, line by line. Type help for what can be typed.";
-    /// <summary>Said of an input without end that means nothing here.</summary>
-    public static readonly string Endless = $"{PlainText.MostIdle} lines in a row could not be read: no more are.";
-
     public const string End = "The end of exploring.";
     public const string NoStepBack = "There is no step to take back.";
     public const string NothingFound = "Nothing was found yet: find and a chord name looks for voicings.";

@@ -49,12 +49,12 @@ internal sealed class PlainExplorer(Desk desk, Voicing start, TextReader input, 
             output.WriteLine(fault.ToString());
         }
 
-        if (_unread == PlainText.MostIdle)
+        if (_unread == EndlessInput.Most)
         {
-            output.WriteLine(ExplorerText.Endless);
+            output.WriteLine(EndlessInput.InExplorer);
         }
 
-        return _unread < PlainText.MostIdle;
+        return _unread < EndlessInput.Most;
     }
 
     // Says what the line asks for, or gives back what is wrong with it.

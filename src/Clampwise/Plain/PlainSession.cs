@@ -51,10 +51,10 @@ internal sealed partial class PlainSession : ISessionView
             }
 
             _idle = ReferenceEquals(before, _run.State) ? _idle + 1 : 0;
-            if (_idle == PlainText.MostIdle)
+            if (_idle == EndlessInput.Most)
             {
                 _isOver = true;
-                _out.WriteLine(PlainText.Endless);
+                _out.WriteLine(EndlessInput.InSession);
             }
         }
 

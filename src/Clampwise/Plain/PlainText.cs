@@ -8,12 +8,6 @@ namespace Clampwise.Plain;
 /// <summary>What plain sessions say.</summary>
 internal static class PlainText
 {
-    /// <summary>Lines in a row that may change nothing.</summary>
-    public const int MostIdle = 500;
-
-    /// <summary>Said of an input without end that means nothing here.</summary>
-    public static readonly string Endless = $"{MostIdle} lines in a row changed nothing: no more are read. The session waits until the end of the day.";
-
     public const string PutDown = "Put down. Everything answered is kept, and the session waits until the end of the day.";
     public const string PausedWords = "The clock stands: Enter goes on, later puts the session down, end ends it.";
     public const string JudgedWords = "Enter for the next question; or again, slower, strings, differs, say, setup, undo, pause, later, end, or a grade: missed, strained, steady, instant.";
