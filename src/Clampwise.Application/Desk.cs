@@ -53,7 +53,22 @@ public class Desk
 
     /// <summary>What a session is planned from now.</summary>
     public PlanRequest Request() =>
-        new(Repertoire, Record.Memory, Today, Circumstances.NewSeed()) { Length = Settings.SessionLength, CanListen = Sound.IsAudible };
+        new(Repertoire, Record.Memory, Today, Circumstances.NewSeed()) { Length = Settings.SessionLength, CanListen = Sound.IsAudible, MostMoves = Settings.HasGuitar ? PlanRequest.UsualMoves : null };
+
+    /// <summary>The drill that opens next; null if all that can be clamped are open.</summary>
+    public Drill? NextDrill => DrillPath.Next(Shelf.Drills, Record.Memory, Settings.Clamps);
+
+    /// <summary>The shapes of the next drill, shown first; empty if there is none.</summary>
+    public SessionPlan PlanNextShapes() => NextDrill is { } next ? DailyPlanner.Plan(Request(), next) : new SessionPlan(SessionKind.Daily, [], [], null);
+
+    /// <summary>Listening alone to what was met, for who goes on of their own accord; empty without sound.</summary>
+    public SessionPlan PlanByEar() => DailyPlanner.Plan(Request() with
+    {
+        Repertoire = Repertoire.Of(Repertoire.Drills.Where(drill => drill.Voicings.Any(voicing => Record.Memory.Items.Keys.Any(key => key.Shape == voicing.Key)))),
+        Directions = [.. Directions.All.Where(direction => direction.NeedsSound())],
+        FillsTime = true,
+    }) with
+    { Title = "by ear" };
 
     /// <summary>Takes over changed settings.</summary>
     public void Use(PracticeSettings settings) => Settings = settings;

@@ -38,6 +38,12 @@ public static class SessionInWords
     /// <summary>A time as a clock shows it: <c>1:58</c>.</summary>
     public static string Clock(TimeSpan time) => $"{(int)time.TotalMinutes}:{time.Seconds:00}";
 
+    /// <summary>That the day's work is done, and nothing is lost by stopping.</summary>
+    public const string Done = "That was all that is worth asking today.";
+
+    /// <summary>The next shapes on offer.</summary>
+    public static string NextShapes(Drill next) => $"the next shapes, shown first: {next.Title}";
+
     /// <summary>What is said where a key or a word has nothing to play.</summary>
     public static string NothingHeard(bool isAudible) => isAudible ? "There is nothing to hear in this question." : "There is no sound.";
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Clampwise.Fretboard;
 
 namespace Clampwise.Practice;
 
@@ -22,6 +23,9 @@ public static class QuizPlanner
             .Select(item => (Item: item, Lot: Math.Pow(random.NextDouble(), 1 / WeightOf(item, request))))
             .OrderByDescending(entry => entry.Lot)
             .Select(entry => new PlannedItem(entry.Item, request.Memory.Items.ContainsKey(entry.Item.Key) ? SessionPart.Ahead : SessionPart.New))];
+        // The clamps that the surest lots ask for; what takes another waits for another quiz.
+        HashSet<Setup> setups = [.. drawn.Select(planned => planned.Item.Drill.Setup).Distinct().Take((request.MostMoves ?? int.MaxValue - 1) + 1)];
+        drawn = [.. drawn.Where(planned => setups.Contains(planned.Item.Drill.Setup))];
         int spacing = Spacing.For(items.Select(item => item.Key.Shape).Distinct().Count());
         ImmutableArray<PlannedItem> ordered = new Interleaver(spacing, _ => null).Order(drawn.Take(count));
         return new SessionPlan(SessionKind.Quiz, [.. ordered.Take(count)], [], null);

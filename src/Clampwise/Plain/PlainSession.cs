@@ -93,6 +93,11 @@ internal sealed partial class PlainSession : ISessionView
     {
         _isOver = true;
         SayAll(PlainText.Summary(summary));
+        _desk.Record.Learn(_run.State.Memory);
+        if (summary is { Kind: SessionKind.Daily, WasCutShort: false } && DailyPlanner.Plan(_desk.Request()).IsEmpty)
+        {
+            SayAll(PlainText.Done(_desk));
+        }
     }
 
     private void SayQuestion(bool isNewSetup)

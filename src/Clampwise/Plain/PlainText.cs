@@ -183,6 +183,13 @@ internal static class PlainText
         $"{(summary.DueTomorrow == 0 ? "Nothing is" : $"{summary.DueTomorrow}")} due on the next practice day. Take the clamp off, and give hands and ears a rest.",
     ];
 
+    /// <summary>That the day is done, and what may follow.</summary>
+    public static IEnumerable<string> Done(Desk desk) =>
+    [
+        SessionInWords.Done,
+        .. desk.NextDrill is { } next ? [$"If you wish: {SessionInWords.NextShapes(next)} (clampwise drill {next.Id} --plain)."] : Array.Empty<string>(),
+    ];
+
     /// <summary>A grade in lower case.</summary>
     public static string Word(Grade grade) => grade.ToString().ToLowerInvariant();
 

@@ -48,6 +48,27 @@ public class SessionPageTests
     }
 
     [Fact]
+    public void When_the_day_is_done_it_says_so_and_offers_the_next_shapes_and_listening()
+    {
+        Drill[] drills = [.. DrillLibrary.Shipped.Drills.Take(2)];
+        using var room = new Room(drills: drills);
+        room.Press(KeyPress.Enter);
+        for (int i = 0; i < 200 && room.Frame.Front is SessionPage; i++)
+        {
+            GiveUp(room.After(2));
+            room.Press(KeyPress.Enter);
+        }
+
+        Assert.Contains("That was all that is worth asking today.", room.Screen);
+        Assert.Contains($"n  the next shapes, shown first: {drills[1].Title}", room.Screen);
+        Assert.Contains("e  by ear alone", room.Screen);
+        room.PassesCards = false;
+        room.Type("n");
+        Assert.Equal(drills[1].Title, room.Frame.Front.Title);
+        Assert.Contains("New: ", room.Screen);
+    }
+
+    [Fact]
     public void A_change_shows_both_shapes_on_one_fretboard()
     {
         var repertoire = Repertoire.Of(DrillLibrary.Shipped.Drills);

@@ -9,10 +9,36 @@ namespace Clampwise.Screens.Session;
 internal sealed class SummaryPage(Frame frame, ScreenDesk desk, SessionSummary summary) : Page
 {
     private const int BarWidth = 24;
+    private bool _isDone;
+    private string? _notice;
 
     public override string Title => $"{SessionInWords.Title(summary.Kind, summary.Title)}: done";
 
-    public override IReadOnlyList<PageKey> Keys => [PageKey.On(KeyPress.Enter, "back to today", frame.Close) with { TakesAny = true }];
+    public override IReadOnlyList<PageKey> Keys =>
+    [
+        PageKey.On(KeyPress.Enter, "back to today", frame.Close) with { TakesAny = !IsDone },
+        .. IsDone && desk.NextDrill is not null ? [PageKey.On('n', "next shapes", () => Begin(desk.PlanNextShapes()))] : Array.Empty<PageKey>(),
+        .. IsDone && desk.Sound.IsAudible ? [PageKey.On('e', "by ear", () => Begin(desk.PlanByEar()))] : Array.Empty<PageKey>(),
+    ];
+
+    // A day that has run out of questions, not of minutes.
+    private bool IsDone => summary is { Kind: SessionKind.Daily, WasCutShort: false } && _isDone;
+
+    private void Begin(SessionPlan plan)
+    {
+        if (plan.IsEmpty)
+        {
+            _notice = $"Nothing to ask just now: {plan.WhyEmpty}";
+            return;
+        }
+
+        frame.Replace(WaitingPage.ToStart(frame, desk, plan));
+    }
+
+    // Worked out once what was learned is with the desk.
+    public override void Enter() => _isDone = DailyPlanner.Plan(desk.Request()).IsEmpty;
+
+    protected override void BeforeKey() => _notice = null;
 
     public override IReadOnlyList<string> Help { get; } =
     [
@@ -25,6 +51,7 @@ internal sealed class SummaryPage(Frame frame, ScreenDesk desk, SessionSummary s
         [
             Line.Empty,
             Line.Of(summary.Words, Tone.Strong),
+            .. Offers(width),
             Line.Of($"{SessionInWords.Clock(summary.Practised)} practised{(summary.WasCutShort ? ", ended early" : "")}; {summary.FirstSights} met for the first time.", Tone.Quiet),
             Line.Empty,
             .. Enum.GetValues<Grade>().Reverse().Select(GradeLine),
@@ -43,6 +70,18 @@ internal sealed class SummaryPage(Frame frame, ScreenDesk desk, SessionSummary s
         lines.AddRange([Line.Empty, Line.Of(summary.DueTomorrow == 0 ? "Nothing is due on the next practice day." : $"{summary.DueTomorrow} due on the next practice day.", Tone.Quiet)]);
         lines.AddRange(Line.Wrap("Take the clamp off, and give hands and ears a rest.", width, Tone.Quiet));
         return lines;
+    }
+
+    private IEnumerable<Line> Offers(int width)
+    {
+        if (!IsDone)
+        {
+            return [];
+        }
+
+        IEnumerable<Line> next = desk.NextDrill is { } drill ? Line.Wrap($"n  {SessionInWords.NextShapes(drill)}", width, Tone.Quiet) : [];
+        IEnumerable<Line> ear = desk.Sound.IsAudible ? [Line.Of("e  by ear alone, what was met", Tone.Quiet)] : [];
+        return [.. Line.Wrap(SessionInWords.Done, width, Tone.Strong), .. next, .. ear, .. _notice is { } said ? Line.Wrap(said, width, Tone.Wrong) : []];
     }
 
     private Line GradeLine(Grade grade)

@@ -7,7 +7,7 @@ using Clampwise.Terminal;
 
 namespace Clampwise.Screens;
 
-/// <summary>All drills, with how much of each has been met; any one can be practised by itself.</summary>
+/// <summary>All drills, with how much of each is known; any one can be practised by itself.</summary>
 internal sealed class DrillsPage(Frame frame, ScreenDesk desk) : Page
 {
     private readonly ImmutableArray<Drill> _drills = desk.Shelf.Drills;
@@ -32,7 +32,7 @@ internal sealed class DrillsPage(Frame frame, ScreenDesk desk) : Page
 
     public override IReadOnlyList<string> Help { get; } =
     [
-        "The daily drill opens one drill after the other: the next one comes when the shapes of those before it have been met. Enter practises the drill under the cursor alone, and from then on it belongs to the daily drill too.",
+        "The daily drill opens one drill after the other: the next one comes when every shape of those before it is known by both names: recalled without choices and help on two later days, and not missed since. Enter practises the drill under the cursor alone, and from then on it belongs to the daily drill too.",
         "Drills of your own are TOML files in the drills folder of your data; they are shown here like all others.",
     ];
 
@@ -49,7 +49,7 @@ internal sealed class DrillsPage(Frame frame, ScreenDesk desk) : Page
             More(top, _drills.Length - top - list.Length),
             Line.Of($"{_drills[_at].Setup}", Tone.Held),
             .. desk.Draw(new FretboardPicture(_drills[_at].Setup, Fretboard.Fretting.AllRinging(_drills[_at].Setup.StringCount)), width, Math.Max(LyingRows, height - list.Length - WordRows)),
-            .. _notice is { } said ? Line.Wrap(said, width, Tone.Wrong) : Line.Wrap(_drills[_at].Note ?? "", width, Tone.Quiet).Take(2),
+            .. _notice is { } said ? Line.Wrap(said, width, Tone.Wrong) : Line.Wrap(Missing(open, met) ?? _drills[_at].Note ?? "", width, Tone.Quiet).Take(2),
         ];
     }
 
@@ -65,6 +65,19 @@ internal sealed class DrillsPage(Frame frame, ScreenDesk desk) : Page
         }
     }
 
+    // What the next drill still waits for, said where it stands.
+    private string? Missing(HashSet<DrillId> open, HashSet<ShapeKey> met)
+    {
+        if (desk.NextDrill?.Id != _drills[_at].Id || met.Count == 0)
+        {
+            return null;
+        }
+
+        string[] unknown = [.. _drills.Where(drill => open.Contains(drill.Id)).SelectMany(drill => DrillPath.Unknown(drill, desk.Record.Memory)).Select(voicing => voicing.Voicing.ShapeName).Distinct()];
+        string few = string.Join(", ", unknown.Take(4)) + (unknown.Length > 4 ? $" and {unknown.Length - 4} more" : "");
+        return $"Opens when {few} {(unknown.Length == 1 ? "is" : "are")} known by both names; Enter opens it now.";
+    }
+
     private static Line More(int above, int beneath) => (above, beneath) switch
     {
         (0, 0) => Line.Empty,
@@ -75,8 +88,9 @@ internal sealed class DrillsPage(Frame frame, ScreenDesk desk) : Page
 
     private Line DrillLine(Drill drill, bool isHere, int width, HashSet<DrillId> open, HashSet<ShapeKey> met)
     {
-        int known = drill.Voicings.Count(voicing => met.Contains(voicing.Key));
-        string state = known > 0 ? $"{known} of {drill.Voicings.Length} met" : open.Contains(drill.Id) ? "comes next"
+        bool isBegun = drill.Voicings.Any(voicing => met.Contains(voicing.Key));
+        int known = drill.Voicings.Length - DrillPath.Unknown(drill, desk.Record.Memory).Length;
+        string state = isBegun ? $"{known} of {drill.Voicings.Length} known" : open.Contains(drill.Id) ? "comes next"
             : desk.Settings.Clamps.Fit(drill.Setup) ? "not open yet" : OtherClamp;
         Line mark = Line.Of(isHere ? " > " : "   ", Tone.Key);
         int room = Math.Min(TitleWidth, width - mark.Width - Gap.Length - OtherClamp.Length);

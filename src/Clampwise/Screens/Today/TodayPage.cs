@@ -127,6 +127,11 @@ internal sealed class TodayPage(Frame frame, ScreenDesk desk, SettingsKeeper set
         }
 
         int fresh = plan.All.Count(planned => planned.Item is var item && !desk.Record.Memory.Items.ContainsKey(item.Key));
+        if (plan.IsEmpty && !desk.Record.Memory.Items.IsEmpty)
+        {
+            return enter.And("The daily drill", Tone.Strong).And($"    done for today{(desk.NextDrill is { } next ? $"; next in the drills (d): {next.Title}" : "")}", Tone.Quiet);
+        }
+
         return enter.And("The daily drill", Tone.Strong).And($"    {Counted.Of((int)desk.Settings.SessionLength.TotalMinutes, "minute")}: {plan.DueInAll} waiting, {fresh} unmet", Tone.Quiet);
     }
 }
