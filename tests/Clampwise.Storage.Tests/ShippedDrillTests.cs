@@ -91,7 +91,7 @@ public class ShippedDrillTests
     [InlineData("into-d", "D Dsus4 Dm D/F# Gadd9 A Bm7 Em7")]
     [InlineData("into-g", "G Gm Gsus4 G/B Cadd9 Dsus4 Em7 Fadd9")]
     [InlineData("into-g-degrees", "G C D D7 Em Am7 Bm F")]
-    [InlineData("into-a-flat", "Ab G#m Absus4 Ab/C Dbadd9 Ebsus4 Fm7 Bbm7")]
+    [InlineData("into-a-flat", "Ab Abm Absus4 Ab/C Dbadd9 Ebsus4 Fm7 Bbm7")]
     [InlineData("top-three-degrees", "D G A7 Asus4 Bm Em Em7 Cadd9")]
     public void The_names_of_the_shipped_drills_are_these(string id, string names) =>
         Assert.Equal(names, string.Join(' ', DrillLibrary.Shipped.Find(DrillId.Parse(id).Value)!.Voicings.Select(voicing => voicing.Voicing.SoundingName)));
