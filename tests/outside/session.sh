@@ -19,7 +19,11 @@ start() { # a server of its own each time: one that is shutting down still answe
     "env LANG=C.UTF-8 TERM=tmux-256color $program --data $data $*; echo [left with \$?]; sleep 600"
 }
 
-give_up() { # says that the answer is not known, whether it would be picked or typed
+give_up() { # past the cards, says that the answer is not known, whether it would be picked or typed
+  while screen | grep -qE 'on, and in tune|played it'; do
+    keys Enter
+    sleep 0.3
+  done
   case $(screen) in
     *"Name: "*) keys F7 ;;
     *) keys k ;;
