@@ -33,7 +33,7 @@ holds() { # holds DATA KIND COUNT
 }
 
 # A drill: wrong, taken back, not known, a grade changed, a skip with its reason, a pause, an end. Piped, it goes line by line by itself.
-talk drill 'help\nhint\nXyz\n?\nundo\nskip guitar\n?\nsteady\nsay\n\npause\n\n?\n\nend\n' drill --seed 5
+talk drill 'help\nhint\nXyz\n?\nundo\nskip guitar\n\n\n?\nsteady\nsay\n\npause\n\n\n\n?\n\nend\n' drill --seed 5
 left 0
 hears "No terminal to draw on: line by line instead, as with --plain."
 hears "The daily drill. Type help"
