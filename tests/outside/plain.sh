@@ -15,7 +15,7 @@ fault() { faults=$((faults + 1)); echo "FAULT: $1"; [ -s "$said" ] && tail -n 25
 talk() { # talk DATA LINES ARGUMENTS...: lines to standard input, \n between them; what is said stays in $said
   local data=$1 lines=$2
   # Empty lines go on from the cards at the start; at a question it is said once more.
-  case "$3" in explore) ;; *) lines="\\n\\n\\n\\n$lines" ;; esac
+  case "${3-}" in explore) ;; *) lines="\\n\\n\\n\\n$lines" ;; esac
   shift 2
   printf '%b' "$lines" | $program "$@" --data "$scratch/$data" >"$said" 2>"$errors"
   code=$?
