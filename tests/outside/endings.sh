@@ -75,7 +75,7 @@ runs() { # runs PID: whether it has not ended, whether or not its parent has tak
 }
 
 answer() { # begins a session and answers one question
-  expect "The daily drill" && keys Enter && expect "0 answered" && keys k && expect "1 answered"
+  expect "The daily drill" && keys Enter && expect "0 answered" && past_cards && keys k && expect "1 answered"
 }
 
 as_found() { # as_found CODE: the shell is back, with this exit code, and nothing is left of the program
@@ -151,7 +151,7 @@ for way in "Ctrl+Z" TSTP STOP; do
     at_work_again "$at_work"
   done
   keys Enter
-  sleep 0.5
+  past_cards
   keys k
   expect "2 answered"
   keys C-c
@@ -188,7 +188,7 @@ begin "the data folder goes away" "$program"
 answer
 mv "$data" "$data-away"
 keys Enter
-sleep 0.5
+past_cards
 keys k
 expect "2 answered"
 keys C-c

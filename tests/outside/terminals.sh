@@ -42,7 +42,7 @@ end() {
 # Through a question, a wrong answer, help and the settings, so that every tone is sent.
 walk() {
   expect "The daily drill" && keys Enter
-  expect "0 answered" && keys k
+  expect "0 answered" && past_cards && keys k
   expect "Grade:" && keys F1
   expect "help: the daily drill" && keys Escape
   expect "Grade:"
@@ -104,7 +104,7 @@ done
 
 start "resized in a question" 80 24 TERM=tmux-256color
 expect "The daily drill" && keys Enter
-expect "0 answered" && keys t D s u
+expect "0 answered" && past_cards && keys t D s u
 expect "Name: Dsu_"
 for size in 60x20 20x5 200x60 61x21 120x40 80x24; do
   tmux -L "$socket" resize-window -x "${size%x*}" -y "${size#*x}"
