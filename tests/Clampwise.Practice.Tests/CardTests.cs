@@ -42,15 +42,21 @@ public class CardTests
     }
 
     [Fact]
-    public void A_shape_that_was_met_needs_no_card_and_a_quiz_shows_none()
+    public void A_shape_that_was_met_needs_no_card_and_any_other_has_one_whatever_kind_of_session_it_is()
     {
         PracticeItem item = Named(1)[0];
         MemoryState memory = Examples.Remembered([Examples.Attempt(item, Grade.Steady, 3, 0)]);
-        foreach ((SessionKind kind, MemoryState known) in new[] { (SessionKind.Daily, memory), (SessionKind.Quiz, Examples.Nothing) })
+        foreach (SessionKind kind in Enum.GetValues<SessionKind>())
+        {
+            Assert.Equal(SessionPhase.Asking, Begun(kind, memory).Phase);
+            Assert.Equal(SessionPhase.Showing, Begun(kind, Examples.Nothing).Phase);
+        }
+
+        SessionState Begun(SessionKind kind, MemoryState known)
         {
             var player = new Player(SessionState.Of(new SessionPlan(kind, [new PlannedItem(item, SessionPart.Due)], [], null), default, known, 1), Examples.World) { PassesCards = false };
             player.Begin();
-            Assert.Equal(SessionPhase.Asking, player.State.Phase);
+            return player.State;
         }
     }
 
@@ -63,7 +69,7 @@ public class CardTests
         int setups = mixed.Select(item => item.Drill.Setup).Distinct().Count();
         Assert.True(setups > 1, "more than one setup is asked");
         var player = new Player(
-            SessionState.Of(new SessionPlan(SessionKind.Quiz, [.. mixed.Select(item => new PlannedItem(item, SessionPart.Due))], [], null), default, Examples.Nothing, 1), s_withGuitar)
+            SessionState.Of(new SessionPlan(SessionKind.Quiz, [.. mixed.Select(item => new PlannedItem(item, SessionPart.Due))], [], null), default, Examples.Nothing, 1) with { CardsShown = [.. mixed.Select(item => item.Key.Shape)] }, s_withGuitar)
         { PassesCards = false };
         player.Begin();
         List<Setup> cards = [];

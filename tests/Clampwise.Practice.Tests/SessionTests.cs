@@ -14,7 +14,9 @@ public class SessionTests
     private static Player Quiz(params Direction[] directions)
     {
         var request = new PlanRequest(Examples.Harbour, Examples.Nothing, Examples.Today, 4) { Directions = [.. directions] };
-        return new Player(SessionState.Of(QuizPlanner.Plan(request, 10), s_id, Examples.Nothing, 4), Examples.World);
+        SessionPlan plan = QuizPlanner.Plan(request, 10);
+        // As if the cards had been shown.
+        return new Player(SessionState.Of(plan, s_id, Examples.Nothing, 4) with { CardsShown = [.. plan.All.Select(planned => planned.Item.Key.Shape)] }, Examples.World);
     }
 
     [Fact]

@@ -33,7 +33,7 @@ public sealed class NothingRawTests : IDisposable
     {
         Fill();
         string[] words = [.. line.Split(' ').Select(word => word.Replace("$", _folder.Root, StringComparison.Ordinal).Replace("!", _other.Root, StringComparison.Ordinal))];
-        AssertClean(CommandRun.WithInput($"{Raw}\n?\n{Raw}\n?\n\nend\n", words));
+        AssertClean(CommandRun.WithInput($"{Raw}\n\n\n\n{Raw}\n?\n{Raw}\n?\n\nend\n", words));
         // The same line with each of its words turned hostile, and with one too many.
         for (int at = 0; at <= words.Length; at++)
         {
@@ -102,7 +102,7 @@ public sealed class NothingRawTests : IDisposable
     // Titles, notes, file names, settings, answers and a backup's name.
     private void Fill()
     {
-        CommandRun.WithInput("?\n\n?\n\nend\n", "quiz", "--plain", "--questions", "2", "--seed", "1", "--data", _folder.Root);
+        CommandRun.WithInput("\n\n\n?\n\n\n?\n\nend\n", "quiz", "--plain", "--questions", "2", "--seed", "1", "--data", _folder.Root);
         _folder.With("drills/own.toml", $"title = \"{s_toml}\"\nsetup = \"standard + 2-4@2\"\nnote = \"{s_toml}\"\norder = 1\n\n[[voicing]]\nfretting = \"x04600\"\nnote = \"{s_toml}\"\n")
             .With("drills/bad.toml", $"title = \"{s_toml}\"\nsetup = \"{s_toml}\"\n\"{s_toml}\" = 1\n")
             .With("settings.toml", $"[sound]\ndevice = \"{s_toml}\"\n\"{s_toml}\" = 3\n[practice]\nhand = \"{s_toml}\"\n")

@@ -39,9 +39,8 @@ internal static class Cards
         return queue.Insert(Math.Min(after, run), planned);
     }
 
-    // In the daily drill nobody is asked what they were never shown; a quiz and a review ask what was met.
-    private static bool IsNew(SessionState state, PracticeItem item) => state.Kind == SessionKind.Daily
-        && !state.CardsShown.Contains(item.Key.Shape)
+    // Nobody is asked what they were never shown.
+    private static bool IsNew(SessionState state, PracticeItem item) => !state.CardsShown.Contains(item.Key.Shape)
         && Directions.All.All(direction => !state.Memory.Items.ContainsKey(item.Key with { Direction = direction }));
 
     private static SessionStep Show(SessionState state, Card card, Stamp stamp) =>

@@ -258,12 +258,12 @@ public sealed class CommandTreeTests : IDisposable
         using (ProgressStore other = ProgressStore.Open(_folder.Data, TimeProvider.System).Value)
         {
             Assert.False(other.IsReadOnly);
-            CommandRun run = CommandRun.WithInput("\n\n?\n\nend\n", "quiz", "--plain", "--questions", "2", "--seed", "1", "--data", _folder.Root);
+            CommandRun run = CommandRun.WithInput("\n\n\n?\n\nend\n", "quiz", "--plain", "--questions", "2", "--seed", "1", "--data", _folder.Root);
             Assert.Equal(1, run.ExitCode);
         }
 
         Assert.Empty(Run("data export --data $").Lines);
-        Assert.Equal(0, CommandRun.WithInput("\n\n?\n\nend\n", "quiz", "--plain", "--questions", "2", "--seed", "1", "--data", _folder.Root).ExitCode);
+        Assert.Equal(0, CommandRun.WithInput("\n\n\n?\n\nend\n", "quiz", "--plain", "--questions", "2", "--seed", "1", "--data", _folder.Root).ExitCode);
         Assert.NotEmpty(Run("data export --data $").Lines);
     }
 
@@ -289,5 +289,5 @@ public sealed class CommandTreeTests : IDisposable
     private CommandRun Run(string line) => CommandRun.WithInput("", Words(line));
 
     // Two answers, so that there is something to print.
-    private void Practise() => CommandRun.WithInput("\n\n?\n\n\n?\n\nend\n", "quiz", "--plain", "--questions", "2", "--seed", "1", "--data", _folder.Root);
+    private void Practise() => CommandRun.WithInput("\n\n\n?\n\n\n?\n\nend\n", "quiz", "--plain", "--questions", "2", "--seed", "1", "--data", _folder.Root);
 }

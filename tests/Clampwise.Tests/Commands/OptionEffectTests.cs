@@ -204,7 +204,7 @@ public sealed class OptionEffectTests : IDisposable
     {
         if (line.Contains("--data $", StringComparison.Ordinal) || line.Contains(".jsonl", StringComparison.Ordinal) || line.Contains("merge $", StringComparison.Ordinal))
         {
-            LineOutcome.Of(_other.Root, "\n\n?\n\n\n?\n\nend\n", Words("quiz --plain --questions 2 --seed 1 --data $"));
+            LineOutcome.Of(_other.Root, "\n\n\n?\n\n\n?\n\nend\n", Words("quiz --plain --questions 2 --seed 1 --data $"));
             Run("data backup --data $", "");
             Run("data export $/all.jsonl --data $", "");
         }

@@ -25,7 +25,8 @@ internal sealed class PlainTalk
             new PracticeSettings { HasGuitar = hasGuitar });
         Drill drill = Desk.Shelf.Drills.First(known => known.Id.ToString() == Drill);
         PlannedItem[] items = [.. Repertoire.Of([drill]).Items.Where(item => item.Key.Direction == direction).Take(questions).Select(item => new PlannedItem(item, SessionPart.New))];
-        Session = Desk.Sessions.Start(new SessionPlan(SessionKind.Quiz, [.. items], [], length));
+        // As if the cards of these shapes had been shown: the questions are what is talked about.
+        Session = Desk.Sessions.Start(new SessionPlan(SessionKind.Quiz, [.. items], [], length)) with { CardsShown = [.. items.Select(planned => planned.Item.Key.Shape)] };
     }
 
     public FakeTimeProvider Time { get; } = new();

@@ -114,7 +114,7 @@ internal static class Scenes
         room.PassesCards = false;
         PracticeItem item = room.Desk.Repertoire.Items.First(item => item.Key.Direction == direction);
         var plan = new SessionPlan(SessionKind.Quiz, [new PlannedItem(item, SessionPart.Due)], [], null);
-        room.Frame.Open(new SessionPage(room.Frame, room.Desk, room.Desk.Sessions.Start(plan)));
+        room.Frame.Open(new SessionPage(room.Frame, room.Desk, room.Desk.Sessions.Start(plan) with { CardsShown = [item.Key.Shape] }));
         return room;
     }
 
