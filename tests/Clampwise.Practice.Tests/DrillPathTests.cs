@@ -41,4 +41,12 @@ public class DrillPathTests
     {
         Assert.Equal("three", Open(Free(Item("three", 0, Direction.SeeShapeSayShapeName), 1)));
     }
+
+    [Fact]
+    public void A_shape_of_two_drills_begins_the_first_of_them_alone()
+    {
+        Drill[] drills = [Examples.Drill("early", "standard + 3-5@2", "006400", "005400"), Examples.Drill("late", "standard + 3-5@2", "006400", "007400")];
+        PracticeItem shared = Repertoire.Of(drills).Items.First(item => item.Key.Direction == Direction.SeeShapeSayShapeName);
+        Assert.Equal("early", DrillPath.Open(drills, Examples.Remembered(Free(shared, 1))).Single().Id.ToString());
+    }
 }

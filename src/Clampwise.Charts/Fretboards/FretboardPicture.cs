@@ -22,7 +22,10 @@ public sealed record FretboardPicture(Setup Setup, Fretting? Fretting)
     /// <summary>Strings to point at.</summary>
     public StringSet Marked { get; init; }
 
-    /// <summary>Words beside each string, lowest string first; empty for none.</summary>
+    /// <summary>What stands over the words beside the strings: they are at concert pitch, whatever a name counts from.</summary>
+    public const string NotesHead = "sounds";
+
+    /// <summary>What each string sounds, in words beside it, lowest string first; empty for none.</summary>
     public ImmutableArray<string> Notes { get; init; } = [];
 
     /// <summary>What stands on the dots.</summary>

@@ -51,6 +51,11 @@ internal sealed class LyingFretboard
     private void DrawNumbers()
     {
         DrawNumbers(0, _numbers.Label, _numbers.Main, hasMarkers: !_plan.HasInlays);
+        if (!_picture.Notes.IsEmpty)
+        {
+            _sheet.Put(LyingPlan.LabelWidth + _plan.BoardWidth + 3, 0, FretboardPicture.NotesHead, Mark.Quiet);
+        }
+
         if (_numbers.Rows > 1)
         {
             DrawNumbers(_sheet.Height - 1, FretNumbers.ClampLabel, _numbers.FromClamp, hasMarkers: false);

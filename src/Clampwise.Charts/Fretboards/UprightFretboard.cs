@@ -152,6 +152,7 @@ internal sealed class UprightFretboard
             return;
         }
 
+        _sheet.Put(Left(_strings.Length) + NoteGap, 0, FretboardPicture.NotesHead, Mark.Quiet);
         foreach (StringNumber number in _picture.Setup.Strings.Where(number => number.Number < _sheet.Height))
         {
             bool isMarked = _picture.Marked.Contains(number);

@@ -43,6 +43,18 @@ public static class DrillPath
     private static HashSet<DrillId> Begun(IEnumerable<Drill> all, MemoryState memory)
     {
         HashSet<ShapeKey> met = [.. memory.Items.Keys.Select(key => key.Shape)];
-        return [.. all.Where(drill => drill.Voicings.Any(voicing => met.Contains(voicing.Key))).Select(drill => drill.Id)];
+        HashSet<ShapeKey> claimed = [];
+        HashSet<DrillId> begun = [];
+        foreach (Drill drill in all)
+        {
+            // A shape that stands in several drills is asked from the first: met there, it begins no later one.
+            ShapeKey[] own = [.. drill.Voicings.Select(voicing => voicing.Key).Where(claimed.Add)];
+            if (own.Any(met.Contains))
+            {
+                begun.Add(drill.Id);
+            }
+        }
+
+        return begun;
     }
 }

@@ -29,7 +29,7 @@ internal static class Cards
             Queue = InBlock(rest, planned, QuestionsBetween),
             CardsShown = state.CardsShown.Add(planned.Item.Key.Shape),
         };
-        return Show(shown, new Card.NewShape(planned.Item, LikeShape.Of(planned.Item, Asking.ContextOf(state, stamp.Now, world))), stamp);
+        return Show(shown, new Card.NewShape(planned.Item, LikeShape.Of(planned.Item, world.Repertoire, state)), stamp);
     }
 
     /// <summary>The questions with one more that comes after so many, or sooner if the clamps would have to move first.</summary>

@@ -14,9 +14,9 @@ public sealed record LikeShape(Voicing Met, Voicing New)
     public string Words => SessionWords.LikeShape(Met.ShapeName, Changed(Met, New).Select(index =>
         SessionWords.StopChange(New.Strings[index].Number, Met.Strings[index].Stop, New.Strings[index].Stop, New.Setup)));
 
-    /// <summary>The nearest of the shapes that were met; null if none is so near.</summary>
-    public static LikeShape? Of(PracticeItem item, AskContext context) => context.Repertoire.Others(item)
-        .Where(other => Directions.All.Any(direction => context.Memory.Items.ContainsKey(new ItemKey(other.Key, direction))))
+    /// <summary>The nearest of the shapes that were met, in this session too; null if none is so near.</summary>
+    internal static LikeShape? Of(PracticeItem item, Repertoire repertoire, SessionState state) => repertoire.Others(item)
+        .Where(other => state.CardsShown.Contains(other.Key) || Directions.All.Any(direction => state.Memory.Items.ContainsKey(new ItemKey(other.Key, direction))))
         .Select(other => (Shape: new LikeShape(other.Voicing, item.Subject.Voicing), Count: Changed(other.Voicing, item.Subject.Voicing).Count()))
         .Where(pair => pair.Count <= MostStrings && pair.Shape.IsOneHand)
         .OrderBy(pair => pair.Count)

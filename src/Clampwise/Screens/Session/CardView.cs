@@ -32,7 +32,7 @@ internal static class CardView
     private static List<Line> Shape(Card.NewShape card, ScreenDesk desk, int width, int height)
     {
         Voicing voicing = card.Item.Subject.Voicing;
-        string fingers = Fingering.Of(voicing, desk.Settings.Hand).TryGet(out Fingering? fingering, out _) ? $"   {fingering}" : "";
+        string fingers = Fingering.Of(voicing, desk.Settings.Hand).TryGet(out Fingering? fingering, out _) ? $"   fingers: {fingering}" : "";
         Line[] words =
         [
             .. Line.Wrap($"{voicing.Fretting.ToHomeText(voicing.Setup)}   from the nut {voicing.Fretting}{fingers}", width),
