@@ -11,7 +11,7 @@ public static class CardWords
         : card.Before is null ? "Put the clamp on, close behind the fret, no harder than a clean tone needs; then tune."
         : "Move the clamp; then tune.";
 
-    /// <summary>That the clock stands, and what to do at pain.</summary>
+    /// <summary>That the clock of the session stands.</summary>
     public const string Clock = "The clock stands meanwhile.";
 
     /// <summary>The names of a new shape in a sentence.</summary>

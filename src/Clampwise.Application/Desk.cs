@@ -58,6 +58,9 @@ public class Desk
     /// <summary>The drill that opens next; null if all that can be clamped are open.</summary>
     public Drill? NextDrill => DrillPath.Next(Shelf.Drills, Record.Memory, Settings.Clamps);
 
+    /// <summary>True if nothing is due and nothing new wants to come today: at most what was just confused is left to tell apart.</summary>
+    public bool IsDayDone => DailyPlanner.Plan(Request()).Items.All(planned => planned.Part == SessionPart.Contrast);
+
     /// <summary>The shapes of the next drill, shown first; empty if there is none.</summary>
     public SessionPlan PlanNextShapes() => NextDrill is { } next ? DailyPlanner.Plan(Request(), next) : new SessionPlan(SessionKind.Daily, [], [], null);
 

@@ -51,7 +51,7 @@ public sealed class SessionRun
     /// <summary>Plays all open strings, to set the ear; false if hearing is not asked.</summary>
     public bool PlayReference() => Repeat(_voice.Reference(State.Open!.Question));
 
-    /// <summary>Plays what the card shows: a shape whole and string by string, or all open strings; false if nothing can be heard.</summary>
+    /// <summary>Plays the shape that the card shows, whole and string by string; false if it shows none or nothing can be heard.</summary>
     public bool PlayCard() => State.Card is { } card && Plays(_voice.Card(card));
 
     /// <summary>Plays the right voicing of a question that the player judges alone; false if nothing can be heard.</summary>

@@ -34,7 +34,7 @@ internal sealed class SessionVoice(Desk desk)
     /// <summary>A shape strummed; null if nothing can be heard.</summary>
     public Performance? Shape(Voicing voicing) => desk.Sound.IsAudible ? Perform.Strum(voicing, StrumDirection.Down, Style) : null;
 
-    /// <summary>A new shape whole and string by string, or the open strings of a setup one after another; null if nothing can be heard.</summary>
+    /// <summary>A new shape whole and string by string; null for clamps that move, and if nothing can be heard.</summary>
     public Performance? Card(Card card) => card switch
     {
         _ when !desk.Sound.IsAudible => null,

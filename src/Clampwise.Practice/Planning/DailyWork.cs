@@ -35,7 +35,7 @@ internal sealed class DailyWork
         New = [.. NewItems.InOrder(items, request.Memory, request.Today)];
         NewAllowance = NewItems.Allowance(request);
         Rest = [.. items.Where(item => _recall.ContainsKey(item.Key) && !WasAskedToday(item.Key)).OrderBy(item => _recall[item.Key])];
-        Contrasts = new Contrasts(request.Memory, request.Today, items, request.MostMoves + 1, rests: true);
+        Contrasts = new Contrasts(request.Memory, request.Today, items, request.MostSetups, rests: true);
     }
 
     /// <summary>The mean recall wished for.</summary>

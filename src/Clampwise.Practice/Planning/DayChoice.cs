@@ -18,7 +18,7 @@ internal sealed class DayChoice
     public DayChoice(DailyWork work, PlanRequest request)
     {
         (_work, _request, _seconds) = (work, request, request.Length.TotalSeconds);
-        Setups = request.MostMoves is { } moves ? ChooseSetups(moves + 1) : [null];
+        Setups = request.MostSetups is { } most ? ChooseSetups(most) : [null];
         AddContrasts();
         AddDue();
         int due = _chosen.Count;

@@ -24,6 +24,9 @@ public sealed record PlanRequest(Repertoire Repertoire, MemoryState Memory, Prac
     /// <summary>How often the clamps may move in a session; null if setups may mix, as when no guitar is in hand.</summary>
     public int? MostMoves { get; init; } = UsualMoves;
 
+    /// <summary>How many setups a session may have; null if they may mix.</summary>
+    public int? MostSetups => MostMoves + 1;
+
     /// <summary>True if there is sound; without, everything that is heard is left out.</summary>
     public bool CanListen { get; init; } = true;
 

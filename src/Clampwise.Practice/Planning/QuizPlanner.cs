@@ -24,7 +24,7 @@ public static class QuizPlanner
             .OrderByDescending(entry => entry.Lot)
             .Select(entry => new PlannedItem(entry.Item, request.Memory.Items.ContainsKey(entry.Item.Key) ? SessionPart.Ahead : SessionPart.New))];
         // The clamps that the surest lots ask for; what takes another waits for another quiz.
-        HashSet<Setup> setups = [.. drawn.Select(planned => planned.Item.Drill.Setup).Distinct().Take((request.MostMoves ?? int.MaxValue - 1) + 1)];
+        HashSet<Setup> setups = [.. drawn.Select(planned => planned.Item.Drill.Setup).Distinct().Take(request.MostSetups ?? int.MaxValue)];
         drawn = [.. drawn.Where(planned => setups.Contains(planned.Item.Drill.Setup))];
         int spacing = Spacing.For(items.Select(item => item.Key.Shape).Distinct().Count());
         ImmutableArray<PlannedItem> ordered = new Interleaver(spacing, _ => null).Order(drawn.Take(count));

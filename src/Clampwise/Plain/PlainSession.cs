@@ -94,7 +94,7 @@ internal sealed partial class PlainSession : ISessionView
         _isOver = true;
         SayAll(PlainText.Summary(summary));
         _desk.Record.Learn(_run.State.Memory);
-        if (summary is { Kind: SessionKind.Daily, WasCutShort: false } && DailyPlanner.Plan(_desk.Request()).IsEmpty)
+        if (summary is { Kind: SessionKind.Daily, WasCutShort: false } && _desk.IsDayDone)
         {
             SayAll(PlainText.Done(_desk));
         }

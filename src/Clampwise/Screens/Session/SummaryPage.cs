@@ -36,7 +36,7 @@ internal sealed class SummaryPage(Frame frame, ScreenDesk desk, SessionSummary s
     }
 
     // Worked out once what was learned is with the desk.
-    public override void Enter() => _isDone = DailyPlanner.Plan(desk.Request()).IsEmpty;
+    public override void Enter() => _isDone = desk.IsDayDone;
 
     protected override void BeforeKey() => _notice = null;
 

@@ -18,7 +18,7 @@ internal sealed class WeakPage(Frame frame, ScreenDesk desk) : Page
 
     public override IReadOnlyList<string> Help { get; } =
     [
-        "A shape counts as weak by what is predicted of its recall, by how often it was missed or lost after it was known, by slow answers, and by what it is taken for. Each line says why.",
+        "A shape counts as weak by how likely it is to be missed tomorrow: by the recall foreseen, misses, slow answers, and what it is taken for. What is known, or was right at the usual pace the last time, is never called so. Each line says why.",
     ];
 
     public override IReadOnlyList<Line> Draw(int width, int height)
