@@ -25,7 +25,7 @@ public sealed record FsrsSettings
     /// <summary>Recall of 90 %, same-day answers on, at most a hundred years.</summary>
     public static FsrsSettings Usual { get; } = new();
 
-    /// <summary>The chance of recall at which something is due.</summary>
+    /// <summary>The mean chance of recall that is wished for; for the model's own intervals the chance at which an item is due.</summary>
     public double DesiredRetention { get; }
 
     /// <summary>True if further answers on one day change the memory's strength.</summary>

@@ -13,7 +13,7 @@ internal static class CommandTree
     /// <summary>Carries out one command line and gives the exit code.</summary>
     public static int Run(string[] args, Surroundings around)
     {
-        around = around with { IsJson = args.Contains(JsonOption), Out = CleanWriter.Over(around.Out), Error = CleanWriter.Over(around.Error) };
+        around = around with { IsJson = args.Any(IsJson), Out = CleanWriter.Over(around.Out), Error = CleanWriter.Over(around.Error) };
         try
         {
             ParseResult parsed = Build(around).Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
@@ -36,6 +36,10 @@ internal static class CommandTree
             return around.Fail(new Theory.Fault($"{kind}{trouble.Message.ReplaceLineEndings(" ")}"));
         }
     }
+
+    // Asked of the words, since a line that cannot be read wants its fault as JSON too.
+    private static bool IsJson(string word) =>
+        word == JsonOption || word.Equals($"{JsonOption}=true", StringComparison.OrdinalIgnoreCase) || word.Equals($"{JsonOption}:true", StringComparison.OrdinalIgnoreCase);
 
     /// <summary>The tree of commands.</summary>
     internal static RootCommand Build(Surroundings around)

@@ -35,7 +35,7 @@ internal static class DataCommand
     {
         var name = new Argument<string?>("name") { Description = "The backup; the newest good one unless given.", Arity = ArgumentArity.ZeroOrOne };
         Option<bool> json = SharedOptions.Json();
-        var command = new Verb("restore", "Add what a backup holds and the data lack; nothing answered since is lost.", "data restore", "data restore 2026-03-02.jsonl") { name, json, data };
+        var command = new Verb("restore", "Add what a backup holds and the data lack; nothing answered since is lost.", "data restore", "data restore 2026-03-02-000001.jsonl.gz") { name, json, data };
         command.SetAction(parsed => WithStore(around, parsed.GetValue(data), store =>
             DataRestore.Find(new Backups(store.Folder, around.Time), parsed.GetValue(name))
                 .Then(backup => DataRestore.Run(store, backup))

@@ -73,7 +73,7 @@ internal static class FindCommand
     {
         if (!asJson)
         {
-            around.Out.WriteLine($"{Counted.Of(result.Total, "voicing")} in {setup}{(result.Hands.Length < result.Total ? $", the best {result.Hands.Length}" : "")}{(result.Key is { } key ? $", chords of {key} first" : "")}");
+            around.PrintLines([$"{Counted.Of(result.Total, "voicing")} in {setup}{(result.Hands.Length < result.Total ? $", the best {result.Hands.Length}" : "")}{(result.Key is { } key ? $", chords of {key} first" : "")}"]);
         }
 
         foreach (FoundHand found in asJson ? result.Hands : [])

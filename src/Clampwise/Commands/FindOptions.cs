@@ -44,6 +44,7 @@ internal sealed class FindOptions
         }
 
         command.Excludes(_count, _shape, _sounding, _degrees, _top, _bass, _ringing, _keep, _near, _hardest, _behind, _limit, _moveable, _drone, _thumb, _position, _all, _key, hand);
+        command.Excludes(_shape, _sounding);
         command.Excludes(_moveable, _ringing, _keep, _drone);
         command.Needs(_fingers, _count);
         command.Within(_fingers, 0, MostFingers);

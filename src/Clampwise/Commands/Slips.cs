@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
+using System.Globalization;
 
 namespace Clampwise.Commands;
 
@@ -10,15 +11,20 @@ internal static class Slips
     public static string? First(ParseResult parsed)
     {
         Command command = parsed.CommandResult.Command;
-        return UnknownOption(parsed, command)
+        return UnknownCommand(parsed, command)
+            ?? UnknownOption(parsed, command)
             ?? (parsed.UnmatchedTokens is [var extra, ..] ? Unmatched(parsed, extra, command) : null)
             ?? Options(parsed).Select(OfOption).FirstOrDefault(words => words is not null)
             ?? Useless(parsed, command)
-            ?? (IsAsked(parsed, command) ? null : Missing(parsed, command) ?? (parsed.Errors is [var error, ..] ? error.Message.TrimEnd('.').ReplaceLineEndings(" ") : null));
+            ?? (IsAsked(parsed) ? null : Missing(parsed, command) ?? (parsed.Errors is [var error, ..] ? error.Message.TrimEnd('.').ReplaceLineEndings(" ") : null));
     }
 
     // Help and version are shown whatever else is missing.
-    private static bool IsAsked(ParseResult parsed, Command command) => parsed.Action is { ClearsParseErrors: true } && command is not null;
+    private static bool IsAsked(ParseResult parsed) => parsed.Action is { ClearsParseErrors: true };
+
+    // Before its options: they may well be those of the command that was meant.
+    private static string? UnknownCommand(ParseResult parsed, Command command) =>
+        command.Subcommands.Count > 0 && parsed.UnmatchedTokens.FirstOrDefault(word => !IsLikeAnOption(word)) is { } unknown ? Unmatched(parsed, unknown, command) : null;
 
     // What begins with a hyphen and a letter was meant as an option, and must not pass for data.
     private static string? UnknownOption(ParseResult parsed, Command command)
@@ -44,9 +50,10 @@ internal static class Slips
             : given.Errors.FirstOrDefault()?.Message;
     }
 
+    // A comma groups nothing: 442,5 would be taken for ten times as much.
     private static bool IsNumber(Type type, string found) =>
-        IsWhole(type) ? int.TryParse(found, System.Globalization.CultureInfo.InvariantCulture, out _)
-        : (Nullable.GetUnderlyingType(type) ?? type) != typeof(double) || double.TryParse(found, System.Globalization.CultureInfo.InvariantCulture, out _);
+        IsWhole(type) ? int.TryParse(found, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out _)
+        : (Nullable.GetUnderlyingType(type) ?? type) != typeof(double) || double.TryParse(found, NumberStyles.Float, CultureInfo.InvariantCulture, out _);
 
     private static bool IsWhole(Type type) => (Nullable.GetUnderlyingType(type) ?? type) == typeof(int);
 

@@ -50,6 +50,17 @@ public class NameCommandTests
     }
 
     [Theory]
+    [InlineData("--json")]
+    [InlineData("--json=true")]
+    [InlineData("--json:True")]
+    public void However_JSON_is_asked_for_what_is_wrong_is_an_object(string option)
+    {
+        CommandRun run = CommandRun.Of("name", "2-4@2", "bad", option);
+        Assert.Equal(2, run.ExitCode);
+        Assert.StartsWith("{\"error\":", run.Out, StringComparison.Ordinal);
+    }
+
+    [Theory]
     [InlineData("clampwise: there is no option --jsn here, did you mean --json? (see clampwise name --help)", "name", "2-4@2", "x04600", "--jsn")]
     [InlineData("clampwise: --minutes: expected 1 to 120, found 0 (see clampwise --help)", "--minutes", "0")]
     [InlineData("clampwise: --minutes: expected a whole number, found 'abc' (see clampwise --help)", "--minutes", "abc")]
