@@ -47,6 +47,23 @@ public class SessionPageTests
         Assert.DoesNotContain("□ yours", room.Press(KeyPress.Enter).Type("2b").Screen);
     }
 
+    [Theory]
+    [InlineData(60, 20)]
+    [InlineData(80, 24)]
+    public void Nothing_of_a_summary_is_cut(int columns, int rows)
+    {
+        using var room = new Room(columns, rows);
+        room.Press(KeyPress.Enter);
+        for (int i = 0; i < 200 && room.Frame.Front is SessionPage; i++)
+        {
+            GiveUp(room.After(2));
+            room.Press(KeyPress.Enter);
+        }
+
+        Assert.Contains("Look at again", room.Screen);
+        Assert.DoesNotContain(room.Desk.Glyphs.More, room.Screen);
+    }
+
     [Fact]
     public void When_the_day_is_done_it_says_so_and_offers_the_next_shapes_and_listening()
     {

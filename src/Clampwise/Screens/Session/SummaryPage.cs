@@ -96,7 +96,7 @@ internal sealed class SummaryPage(Frame frame, ScreenDesk desk, SessionSummary s
 
     private static Line OutcomeLine(Outcome outcome) => Line.Of($"  {outcome.Planned.Item.Subject.Voicing.ShapeName,-10}", Tone.Strong)
         .And($" sounds {outcome.Planned.Item.Subject.Voicing.SoundingName,-10}")
-        .And($" {outcome.Attempt.Item.Direction.Title()}", Tone.Quiet);
+        .And($" {outcome.Attempt.Item.Direction.Short()}", Tone.Quiet);
 
     private static string Days(double days) => days < 1.5 ? "a day" : $"{days:0} days";
 }
