@@ -65,7 +65,7 @@ hears "Low drone: all but string 6 clamped."
 holds one attempt 1
 
 # A quiz with a seed: the same lines get the same words, on two machines.
-quiz='1\n\n2\n\nd\n\n?\n\n'
+quiz='1\n\n\n2\n\n\nd\n\n\n?\n\n\n?\n\n'
 talk quiz1 "$quiz" quiz --plain --questions 4 --seed 7
 left 0
 hears "4 asked"

@@ -37,10 +37,10 @@ int snd_lib_error_set_handler(void *handler) { return 0; }
 C
 gcc -shared -fPIC -o "$work/stand-in/libasound.so.2" "$work/alsa.c" || exit 1
 
-# quiz NAME FOLDER FAULT EXPECTED KEPT: past the card of the clamp, three questions given up, with the library in FOLDER; EXPECTED must be said, so many be kept.
+# quiz NAME FOLDER FAULT EXPECTED KEPT: past the cards of clamp and shapes, three questions given up, with the library in FOLDER; EXPECTED must be said, so many be kept.
 quiz() {
   local out="$work/$1.txt" data="$work/$1"
-  (sleep 1; echo ""; for _ in 1 2 3; do sleep 1; echo "?"; echo ""; done) |
+  (for _ in 1 2 3 4; do sleep 1; echo ""; done; for _ in 1 2 3; do sleep 1; echo "?"; echo ""; echo ""; done) |
     LD_LIBRARY_PATH="$work/$2" ALSA_FAULT=$3 timeout 60 $program quiz --questions 3 --seed 3 --plain --data "$data" >"$out" 2>&1
   local code=$?
   local kept
